@@ -1,0 +1,152 @@
+import type { Path, Point } from '../geometry/types.ts'
+import type { MeasureId } from '../measure/vocabulary.ts'
+import type { Phrase } from '../words/phrase.ts'
+
+/** Which cloth a piece is cut from: the garment's own, its facing or its lining. */
+export type ClothRole = 'main' | 'facing' | 'lining'
+
+/**
+ * A named side of a piece, or of an opening or slit in it, with its finished line and the allowance added
+ * to it. Slits have two edges each, one for each side, along the same line.
+ */
+export type Edge = {
+  id: string
+  /** `outline`, or the id of the opening or slit the edge belongs to. */
+  on: string
+  path: Path
+  /** Finished length in mm. */
+  length: number
+  /** Width of cloth left beyond the finished line, mm. 0 on a fold; 3–5 on a selvedge. */
+  allowance: number
+  /** Whether the allowance is folded back along the edge (a hem), which shapes its corners. */
+  turned: boolean
+}
+
+/**
+ * A cut without width. It is sewn as a wedge: nothing at `apex`, one `allowance` on each side at `open`,
+ * so it takes 2 × allowance out of the panel's width at its open end.
+ */
+export type Slit = { id: string; apex: Point; open: Point; allowance: number }
+
+/** One piece of cloth to cut of this shape. `mirrored` copies are cut with the pattern face down. */
+export type Copy = { id: string; name: Phrase; mirrored: boolean }
+
+/** A shape to cut, in the position it is drafted: y along the warp unless `grain` is `bias`. */
+export type Piece = {
+  id: string
+  name: Phrase
+  copies: Copy[]
+  /** Finished outline, anticlockwise, not crossing itself. */
+  outline: Path
+  /** Outline to cut: the finished one and every edge's allowance. Anticlockwise. */
+  cut: Path
+  /** Openings wholly inside the piece, as finished and as cut. Clockwise. */
+  openings: { id: string; finished: Path; cut: Path }[]
+  slits: Slit[]
+  edges: Edge[]
+  grain: 'straight' | 'bias'
+  /** Angles in degrees the piece may be turned by on cloth without nap. */
+  turn: readonly (0 | 90 | 180 | 270)[]
+  cloth: ClothRole
+  /** Finished sizes a maker would write on the piece. */
+  sizes: { name: Phrase; mm: number }[]
+}
+
+/** Part of an edge of one copy, from one mark to another, mm along the finished edge from its start. */
+export type Span = { piece: string; copy: string; edge: string; from: number; to: number }
+
+export type SeamKind = 'shoulder' | 'side' | 'underarm' | 'armhole' | 'gusset' | 'gore' | 'goreToGore' | 'facing'
+
+/** How the allowances of a seam end: pressed open and left, or one folded over the other and felled. */
+export type SeamFinish = 'open' | 'felled' | 'faced'
+
+/** Two chains of spans sewn together. `ratio` is side a ÷ side b: 1 unless eased or gathered on purpose. */
+export type Seam = {
+  id: string
+  kind: SeamKind
+  name: Phrase
+  a: Span[]
+  b: Span[]
+  ratio: number
+  finish: SeamFinish
+  /** Finished length in mm (of side b). */
+  length: number
+}
+
+export type HemKind = 'neck' | 'slit' | 'wrist' | 'bottom' | 'facingEdge'
+
+/** A span turned and sewn. `depth` is the finished depth, `allowance` depth + first turning, in mm. */
+export type Hem = {
+  id: string
+  kind: HemKind
+  name: Phrase
+  spans: Span[]
+  length: number
+  depth: number
+  allowance: number
+  seen: boolean
+  /** Extra length to ease in at the hem's raw edge, as a ratio of the hem's length (curved hems). */
+  fullness: number
+}
+
+export const STAGES = ['prepare', 'cut', 'sew', 'fit', 'hem', 'finish'] as const
+export type Stage = (typeof STAGES)[number]
+
+/** Work that is not a line of stitches; `quantity` is in the operation's own unit. */
+export type OperationId =
+  | 'prewash'
+  | 'press'
+  | 'layOut'
+  | 'cutOut'
+  | 'clipNeck'
+  | 'reinforceSlit'
+  | 'setGusset'
+  | 'pressSeams'
+  | 'tryOn'
+  | 'hangBias'
+  | 'levelHem'
+  | 'finalPress'
+
+/** One operation of the making, in order. Seams and hems are named by id; each is sewn in one step. */
+export type Step = {
+  id: string
+  stage: Stage
+  name: Phrase
+  seams: string[]
+  hems: string[]
+  operations: { operation: OperationId; quantity: number }[]
+  cautions: Phrase[]
+}
+
+/** One question of the fit report, at a real level of the body. All in mm. */
+export type FitCheck = {
+  id: string
+  name: Phrase
+  status: 'good' | 'fails' | 'unchecked'
+  /** What the garment gives. */
+  garment?: number
+  /** What the body needs, ease included. */
+  needs?: number
+  /** Whether the garment must reach `needs` (`least`) or stay below it (`most`). */
+  bound: 'least' | 'most'
+  /** The choice that would mend a failing check, in a sentence. */
+  mend?: Phrase
+  /** Measures that are missing when unchecked. */
+  missing?: MeasureId[]
+}
+
+export type ChoiceValue = number | string | boolean
+
+export type Draft = {
+  construction: string
+  /** Every choice with the value used, defaults resolved for this body. Lengths in mm. */
+  choices: Record<string, ChoiceValue>
+  pieces: Piece[]
+  seams: Seam[]
+  hems: Hem[]
+  steps: Step[]
+  fit: FitCheck[]
+  cautions: Phrase[]
+  /** Finished sizes of the garment, for the order and the quote. */
+  sizes: { id: string; name: Phrase; mm: number }[]
+}

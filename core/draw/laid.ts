@@ -1,0 +1,69 @@
+import { pathBox } from '../geometry/segment.ts'
+import type { Path, Point, Rectangle } from '../geometry/types.ts'
+import type { Phrase } from '../words/phrase.ts'
+import { type ChalkedCorner, chalkFigures } from './chalk.ts'
+import { type Placed, placePath } from './placed.ts'
+
+/** What of a piece is seen in a lay. */
+export type LaidPiece = {
+  id: string
+  name: Phrase
+  copies: readonly { id: string; name: Phrase; mirrored: boolean }[]
+  outline: Path
+  cut: Path
+  openings: readonly { id: string; finished: Path; cut: Path }[]
+  slits: readonly { apex: Point; open: Point }[]
+}
+
+/** A lay as it is drawn: where each copy lies, mm, x from the near selvedge and y from the cut end. */
+export type LaidOut = {
+  usableWidth: number
+  length: number
+  placements: readonly (Placed & { piece: string; copy: string })[]
+}
+
+/** One copy in its place, with its number in the order of cutting. */
+export type LaidCopy = {
+  number: number
+  name: Phrase
+  /** The piece's own name, without its hand. */
+  piece: Phrase
+  placement: Placed
+  box: Rectangle
+  cut: Path
+  finished: Path
+  openings: { finished: Path; cut: Path }[]
+  slits: Path[]
+  corners: ChalkedCorner[]
+}
+
+/**
+ * Every copy of a lay in its place, numbered in the order of cutting: from the cut end on, and from the
+ * near selvedge where two begin at the same distance.
+ */
+export function laidCopies(lay: LaidOut, pieces: readonly LaidPiece[]): LaidCopy[] {
+  const known = new Map(pieces.map((piece) => [piece.id, piece]))
+  const copies = lay.placements.flatMap((placement) => {
+    const piece = known.get(placement.piece)
+    const copy = piece?.copies.find(({ id }) => id === placement.copy)
+    if (piece === undefined || copy === undefined) return []
+    const put = (path: Path) => placePath(path, placement)
+    const cut = put(piece.cut)
+    return {
+      name: copy.name,
+      piece: piece.name,
+      placement,
+      box: pathBox(cut),
+      cut,
+      finished: put(piece.outline),
+      openings: piece.openings.map((o) => ({ finished: put(o.finished), cut: put(o.cut) })),
+      slits: piece.slits.map(({ open, apex }) => put([{ kind: 'line', from: open, to: apex }])),
+    }
+  })
+  copies.sort((a, b) => (Math.abs(a.box.y - b.box.y) > 1 ? a.box.y - b.box.y : a.box.x - b.box.x))
+  const corners = chalkFigures(
+    copies.map(({ cut }) => cut),
+    lay.usableWidth,
+  )
+  return copies.map((copy, i) => ({ ...copy, number: i + 1, corners: corners[i]! }))
+}

@@ -1,0 +1,231 @@
+import { type LaidCopy, laidCopies } from '../draw/laid.ts'
+import { drawLay } from '../draw/lay.ts'
+import { samePoint } from '../geometry/point.ts'
+import { arcRadius } from '../geometry/segment.ts'
+import type { Path, Point } from '../geometry/types.ts'
+import type { Lay } from '../lay/types.ts'
+import { printLengthBare } from '../words/length.ts'
+import { type Reader, say } from '../words/say.ts'
+import type { Block } from './block.ts'
+import type { Cell } from './cells.ts'
+import { frameOf, layPages } from './flow.ts'
+import { clothBlocks } from './order-cloth.ts'
+import type { PaperDocument, PaperSize } from './page.ts'
+import {
+  footOf,
+  type GarmentSheet,
+  garmentHead,
+  listed,
+  readerOf,
+  refuseUnprintable,
+  type Teller,
+  tellerOf,
+} from './sheet.ts'
+
+/**
+ * What is needed at the cutting table: the cloth and its washing, the lay to scale over as many pages as
+ * it takes to be legible, and every corner's distances from the near selvedge and from the cut end.
+ *
+ * @throws Refusal at the field that holds a character no font has
+ */
+export function cuttingSheet(sheet: GarmentSheet): PaperDocument {
+  const { snapshot, line } = sheet
+  refuseUnprintable(snapshot)
+  const reader = readerOf(snapshot)
+  const tell = tellerOf(reader)
+  const { lay, draft } = line.estimate
+  const copies = laidCopies(lay, draft.pieces)
+  const { paper } = snapshot.letterhead
+  const { scale, windows } = stretches(lay, paper)
+  const heading = (words: string): Block => ({ kind: 'heading', level: 2, words })
+  const blocks: Block[] = [
+    ...garmentHead(tell, tell('paper.cutting.title'), sheet),
+    before(tell, line.cloth.rightSide),
+    ...clothBlocks(line, reader),
+    { kind: 'space', height: 3 },
+    cautions(tell),
+    heading(tell('paper.cutting.lay')),
+    {
+      kind: 'paragraph',
+      words: tell('paper.cutting.drawn', {
+        scale: `1 : ${Math.round(1 / scale)}`,
+        length: { mm: lay.length },
+        width: { mm: lay.usableWidth },
+        used: percent(lay.used, reader),
+      }),
+      look: 'note',
+      keepWithNext: true,
+    },
+    ...windows.map(
+      (window): Block => ({
+        kind: 'figures',
+        drawings: [drawLay({ lay, pieces: draft.pieces, window }, reader, scale)],
+      }),
+    ),
+    heading(tell('paper.cutting.order')),
+    { kind: 'paragraph', words: tell('paper.cutting.orderHow'), look: 'note', keepWithNext: true },
+    cornerTable(copies, reader),
+    heading(tell('paper.cutting.offcuts')),
+    offcuts(lay, reader),
+  ]
+  const foot = tell('paper.cutting.foot', {
+    number: sheet.commissionNumber,
+    title: line.title,
+    wearer: line.wearer.name,
+    day: { date: sheet.day },
+  })
+  return layPages(blocks, paper, footOf(tell, foot))
+}
+
+const percent = (part: number, reader: Reader): string =>
+  new Intl.NumberFormat(reader.locale, { style: 'percent', maximumFractionDigits: 0 }).format(part)
+
+/** What is done before the shears are taken up. */
+function before(tell: Teller, rightSide: boolean): Block {
+  return {
+    kind: 'panel',
+    bar: 'woad',
+    blocks: [
+      {
+        kind: 'paragraph',
+        words: tell('paper.cutting.before'),
+        look: 'cellStrong',
+        before: 0,
+        keepWithNext: true,
+      },
+      listed([
+        tell('paper.cutting.washFirst'),
+        tell('paper.cutting.measureAgain'),
+        tell(rightSide ? 'paper.cutting.wrongSideUp' : 'paper.cutting.eitherSide'),
+      ]),
+    ],
+  }
+}
+
+/** Scales a maker can read off with a rule. */
+const SCALES = [1 / 5, 1 / 8, 1 / 10, 1 / 12.5, 1 / 15, 1 / 20]
+/** Room beside and around the cloth for its dimension and the names of its edges, mm of the sheet. */
+const AROUND = { width: 15, height: 19 }
+/** Room for a heading above the first stretch, mm. */
+const ABOVE = 24
+/** The most sheets a lay is spread over before a smaller scale is taken. */
+const SHEETS = 4
+
+/** The scale of the lay and the stretches of cloth it is drawn in, all of one length. */
+function stretches(lay: Lay, paper: PaperSize): { scale: number; windows: { from: number; to: number }[] } {
+  const frame = frameOf(paper)
+  const count = (scale: number) => Math.max(1, Math.ceil((lay.length * scale) / (frame.width - AROUND.width)))
+  const sheets = (scale: number) =>
+    count(scale) / Math.max(1, Math.floor(frame.height / (lay.usableWidth * scale + AROUND.height)))
+  const scale =
+    SCALES.find((s) => lay.usableWidth * s <= frame.height - AROUND.height - ABOVE && sheets(s) <= SHEETS) ??
+    SCALES.at(-1)!
+  const parts = count(scale)
+  const windows = Array.from({ length: parts }, (_, i) => ({
+    from: (lay.length * i) / parts,
+    to: (lay.length * (i + 1)) / parts,
+  }))
+  return { scale, windows }
+}
+
+/** Every copy in the order of cutting, with the chalk figures of its corners. */
+function cornerTable(copies: readonly LaidCopy[], reader: Reader): Block {
+  const tell = tellerOf(reader)
+  return {
+    kind: 'table',
+    columns: [
+      { heading: tell('paper.cutting.column.number'), share: 9, align: 'right', look: 'cellStrong' },
+      { heading: tell('paper.cutting.column.piece'), share: 42, look: 'cellStrong' },
+      { heading: tell('paper.cutting.column.turned'), share: 26 },
+      { heading: tell('paper.cutting.column.corners'), share: 97 },
+    ],
+    rows: copies.map((copy) => ({
+      cells: [String(copy.number), say(copy.name, reader), turning(copy, tell), figures(copy, tell)],
+    })),
+  }
+}
+
+function turning({ placement: { angle, flipped } }: LaidCopy, tell: Teller): string {
+  const ways = [
+    ...(angle === 0 ? [] : [tell('paper.cutting.turned', { angle })]),
+    ...(flipped ? [tell('paper.cutting.faceDown')] : []),
+  ]
+  return ways.length === 0 ? tell('paper.cutting.asDrafted') : ways.join(', ')
+}
+
+/** The corners round the cut line, from the one nearest the cut end; then what is cut out and slit. */
+function figures({ corners, cut, openings, slits }: LaidCopy, tell: Teller): Cell {
+  const first = corners.reduce((best, { fromCutEnd, fromSelvedge }, i) => {
+    const now = corners[best]!
+    return fromCutEnd < now.fromCutEnd || (fromCutEnd === now.fromCutEnd && fromSelvedge < now.fromSelvedge)
+      ? i
+      : best
+  }, 0)
+  const round = [...corners.slice(first), ...corners.slice(0, first)].map(
+    ({ at, fromSelvedge, fromCutEnd }) => `${pair(fromSelvedge, fromCutEnd)}${arcFrom(cut, at, tell)}`,
+  )
+  const nearest = ({ x, y }: Point) => pair(Math.round(x), Math.round(y))
+  const inner = [
+    ...openings.map((opening) =>
+      tell('paper.cutting.opening', {
+        corners: opening.cut
+          .map((s) => `${nearest(s.from)}${arcFrom(opening.cut, s.from, tell)}`)
+          .join(BETWEEN),
+      }),
+    ),
+    ...slits.map((slit) =>
+      tell('paper.cutting.slit', { from: nearest(slit[0]!.from), to: nearest(slit.at(-1)!.to) }),
+    ),
+  ]
+  return {
+    paragraphs: [{ words: round.join(BETWEEN) }, ...inner.map((words) => ({ words, look: 'note' as const }))],
+  }
+}
+
+/** Stays at the end of a line when the line breaks there. */
+const BETWEEN = '\u00a0· '
+
+/** A pair of figures that is never broken over lines. */
+const pair = (fromSelvedge: number, fromCutEnd: number): string => `${fromSelvedge}\u00a0/\u00a0${fromCutEnd}`
+
+/** Says that the line leaves a corner in an arc. */
+function arcFrom(path: Path, at: Point, tell: Teller): string {
+  const segment = path.find((s) => samePoint(s.from, at))
+  if (segment?.kind !== 'arc') return ''
+  const arc = tell('paper.cutting.arc', { radius: String(Math.round(arcRadius(segment))) })
+  return ` ${arc}`.replaceAll(' ', '\u00a0')
+}
+
+/** What is likely to be left over: sizes rounded down, places to the nearest millimetre. */
+function offcuts(lay: Lay, reader: Reader): Block {
+  const tell = tellerOf(reader)
+  if (lay.offcuts.length === 0) return { kind: 'paragraph', words: tell('paper.cutting.noOffcuts') }
+  const { unit, locale } = reader
+  return listed(
+    lay.offcuts.map(({ x, y, width, height }) =>
+      tell('paper.cutting.offcut', {
+        across: printLengthBare(Math.floor(width), unit, locale),
+        along: printLengthBare(Math.floor(height), unit, locale),
+        unit,
+        place: pair(Math.round(x), Math.round(y)),
+      }),
+    ),
+  )
+}
+
+function cautions(tell: Teller): Block {
+  const panel: Block = {
+    kind: 'panel',
+    bar: 'madder',
+    blocks: [
+      { kind: 'paragraph', words: tell('paper.caution.title'), look: 'care', before: 0, keepWithNext: true },
+      listed([
+        tell('paper.caution.blades'),
+        tell('paper.caution.pins'),
+        tell('paper.caution.dust'),
+        tell('paper.caution.localRules'),
+      ]),
+    ],
+  }
+  return { kind: 'together', blocks: [panel] }
+}

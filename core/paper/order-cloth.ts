@@ -1,0 +1,147 @@
+import type { Purchase } from '../lay/types.ts'
+import type { QuoteLine } from '../quote/types.ts'
+import { printLength } from '../words/length.ts'
+import type { PhraseCode } from '../words/phrase.ts'
+import type { Reader } from '../words/say.ts'
+import { MM_PER, type WorkroomUnit } from '../words/units.ts'
+import type { Block } from './block.ts'
+import { nameOf } from './names.ts'
+import { listed, tellerOf } from './sheet.ts'
+
+/** What a length is printed to in each unit, mm: see `printLength`. */
+const FINEST = { mm: 1, cm: 1, in: MM_PER.in / 8 } as const
+/** Rounding dust that must not buy another step, parts of a step. */
+const DUST = 1e-6
+
+/** A length that must not be less on paper than it is: rounded up to what the unit is printed to. */
+const roundedUp = (mm: number, unit: WorkroomUnit): number =>
+  Math.ceil(mm / FINEST[unit] - DUST) * FINEST[unit]
+
+const ADDITIONS = [
+  'layLength',
+  'endAllowance',
+  'squaring',
+  'testStrip',
+  'shrinkage',
+  'margin',
+  'needed',
+] as const
+
+/** What to buy and how it is reckoned, then how to wash it and what width that leaves. */
+export function clothBlocks({ cloth, estimate }: QuoteLine, reader: Reader): Block[] {
+  const tell = tellerOf(reader)
+  const { purchase, lay } = estimate
+  const percent = new Intl.NumberFormat(reader.locale, { style: 'percent', maximumFractionDigits: 1 })
+  const wash = [
+    tell('paper.cloth.wash', {
+      warp: percent.format(cloth.warpShrinkage),
+      weft: percent.format(cloth.weftShrinkage),
+    }),
+    tell('paper.cloth.usable', { width: { mm: lay.usableWidth } }),
+    ...(purchase.testStrip > 0 ? [tell('paper.cloth.testStrip', { strip: { mm: purchase.testStrip } })] : []),
+  ]
+  return [
+    { kind: 'heading', level: 2, words: tell('paper.cloth.title') },
+    {
+      kind: 'beside',
+      share: 0.52,
+      before: 2,
+      left: [
+        {
+          kind: 'paragraph',
+          words: tell('paper.cloth.name', { name: cloth.name, fibre: cloth.fibre }),
+          before: 0,
+        },
+        {
+          kind: 'paragraph',
+          words: tell('paper.cloth.buy', {
+            length: { mm: roundedUp(purchase.toBuy, reader.unit) },
+            width: { mm: cloth.width },
+          }),
+          look: 'total',
+        },
+        listed(wash),
+      ],
+      right: [reckoning(purchase, reader)],
+    },
+  ]
+}
+
+function reckoning(purchase: Purchase, reader: Reader): Block {
+  const tell = tellerOf(reader)
+  const code = (id: (typeof ADDITIONS)[number]): PhraseCode => `paper.cloth.line.${id}`
+  const size = (mm: number) => printLength(mm, reader.unit, reader.locale)
+  const atLeast = (mm: number) => size(roundedUp(mm, reader.unit))
+  return {
+    kind: 'table',
+    headings: false,
+    before: 0,
+    pad: { above: 0.6, below: 0.6, gap: 3 },
+    columns: [
+      { heading: '', share: 64 },
+      { heading: '', share: 36, align: 'right' },
+    ],
+    rows: [
+      ...ADDITIONS.filter((id) => id === 'layLength' || purchase[id] > 0).map((id) => ({
+        cells: [tell(code(id)), id === 'needed' ? atLeast(purchase[id]) : size(purchase[id])],
+      })),
+      { cells: [tell('paper.cloth.toBuy'), atLeast(purchase.toBuy)], strong: true },
+    ],
+  }
+}
+
+/** Thread of each sort, rounded up to the metre, and which stitch sews what. */
+export function threadBlocks({ estimate }: QuoteLine, reader: Reader): Block[] {
+  const tell = tellerOf(reader)
+  const { threads } = estimate.sewing
+  const metres = new Intl.NumberFormat(reader.locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 })
+  const plan = estimate.finishPlan
+  const kinds = ['seams', 'felling', 'edges', 'hemsSeen', 'hemsHidden', 'neck'] as const
+  return [
+    { kind: 'heading', level: 2, words: tell('paper.thread.title') },
+    {
+      kind: 'beside',
+      share: 0.5,
+      before: 2.4,
+      left: [
+        {
+          kind: 'table',
+          before: 0,
+          columns: [
+            { heading: tell('paper.thread.column.sort'), share: 34 },
+            { heading: tell('paper.thread.column.sewn'), share: 18, align: 'right' },
+            { heading: tell('paper.thread.column.wasted'), share: 18, align: 'right' },
+            { heading: tell('paper.thread.column.metres'), share: 20, align: 'right', look: 'cellStrong' },
+          ],
+          rows: threads.map(({ work, sewn, wasted, metres: all }) => ({
+            cells: [
+              tell(`paper.thread.${work}`),
+              metres.format(sewn),
+              metres.format(wasted),
+              String(Math.ceil(all)),
+            ],
+          })),
+        },
+      ],
+      right: [
+        {
+          kind: 'table',
+          before: 0,
+          columns: [
+            { heading: tell('paper.plan.column.work'), share: 50 },
+            { heading: tell('paper.plan.column.stitch'), share: 50 },
+          ],
+          rows: kinds.map((kind) => {
+            const stitch = plan[kind]
+            return {
+              cells: [
+                tell(`paper.plan.${kind}`),
+                stitch === null ? tell('paper.plan.none') : nameOf('stitch', stitch, reader),
+              ],
+            }
+          }),
+        },
+      ],
+    },
+  ]
+}

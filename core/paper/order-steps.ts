@@ -1,0 +1,160 @@
+import { type Draft, type Hem, type Seam, type Span, STAGES, type Stage, type Step } from '../draft/types.ts'
+import type { Row as StitchRow } from '../sew/types.ts'
+import { dayAt } from '../words/dates.ts'
+import { printLengthBare } from '../words/length.ts'
+import { type Reader, say } from '../words/say.ts'
+import { printMinutes } from '../words/time.ts'
+import type { Block } from './block.ts'
+import type { Cell, Row } from './cells.ts'
+import { nameOf } from './names.ts'
+import { type GarmentSheet, readerOf, tellerOf } from './sheet.ts'
+
+/**
+ * The making, stage by stage in sewing order: every step with a box to tick, its time and room for the time
+ * it really took; under it each seam and hem with its stitch and figures.
+ */
+export function stepBlocks(sheet: GarmentSheet): Block[] {
+  const reader = readerOf(sheet.snapshot)
+  const { steps } = sheet.line.estimate.draft
+  return STAGES.flatMap((stage) => {
+    const own = steps.filter((step) => step.stage === stage)
+    return own.length === 0 ? [] : stageBlocks(stage, own, sheet, reader)
+  })
+}
+
+function stageBlocks(stage: Stage, steps: readonly Step[], sheet: GarmentSheet, reader: Reader): Block[] {
+  const tell = tellerOf(reader)
+  const sewn = steps.some((step) => step.seams.length + step.hems.length > 0)
+  const column = (code: Parameters<typeof tell>[0]) => tell(code, { unit: reader.unit })
+  return [
+    { kind: 'heading', level: 3, words: nameOf('stage', stage, reader) },
+    {
+      kind: 'table',
+      before: 1,
+      pad: { above: 0.75, below: 0.75, gap: 2.6 },
+      columns: sewn
+        ? [
+            { heading: '', share: 5.5 },
+            { heading: tell('paper.step.column.work'), share: 45 },
+            { heading: column('paper.step.column.length'), share: 14, align: 'right' },
+            { heading: tell('paper.step.column.stitch'), share: 25 },
+            { heading: tell('paper.step.column.density'), share: 11, align: 'right' },
+            { heading: column('paper.step.column.allowance'), share: 19, align: 'right' },
+            { heading: tell('paper.step.column.thread'), share: 13, align: 'right' },
+            { heading: tell('paper.step.column.time'), share: 15, align: 'right' },
+            { heading: tell('paper.step.column.actual'), share: 15 },
+          ]
+        : [
+            { heading: '', share: 5.5 },
+            { heading: tell('paper.step.column.work'), share: 127 },
+            { heading: tell('paper.step.column.time'), share: 15, align: 'right' },
+            { heading: tell('paper.step.column.actual'), share: 15 },
+          ],
+      rows: steps.flatMap((step) => stepRows(step, sewn, sheet, reader)),
+    },
+  ]
+}
+
+function stepRows(step: Step, sewn: boolean, sheet: GarmentSheet, reader: Reader): Row[] {
+  const tell = tellerOf(reader)
+  const { draft, sewing } = sheet.line.estimate
+  const number = draft.steps.indexOf(step) + 1
+  const done = sheet.stepsDone[step.id]
+  const time = sewing.steps.find((one) => one.step === step.id)
+  const name = tell('paper.step.name', { number, name: step.name })
+  const handled = step.operations.map(({ operation }) => nameOf('operation', operation, reader))
+  const stitched = step.seams.length + step.hems.length > 0
+  // A step that is one operation and nothing else is named for it already.
+  const operations = handled.length > 1 || stitched ? handled.join(', ') : ''
+  const head: Row = {
+    strong: true,
+    keep: stitched,
+    ...(sewn ? { spans: [1, 6, 1, 1] } : {}),
+    cells: [
+      { tick: done !== undefined, said: tell(done === undefined ? 'paper.step.open' : 'paper.step.done') },
+      {
+        paragraphs: [
+          { words: name },
+          ...(operations === '' ? [] : [{ words: operations, look: 'note' as const }]),
+          ...step.cautions.map((caution) => ({ words: say(caution, reader), look: 'estimate' as const })),
+          ...(done === undefined ? [] : [{ words: doneOn(done, sheet, reader), look: 'note' as const }]),
+        ],
+      },
+      time === undefined ? '' : printMinutes(time.total.mean),
+      { write: true },
+    ],
+  }
+  const work = [...step.seams, ...step.hems].flatMap((id) => sewnRows(id, sheet, reader))
+  return [
+    head,
+    ...work.map((row, i): Row => ({ ...row, over: 'none', keep: i < work.length - 1 && i === 0 })),
+  ]
+}
+
+const doneOn = (instant: string, { timeZone = 'UTC' }: GarmentSheet, reader: Reader): string =>
+  tellerOf(reader)('paper.step.doneOn', { day: { date: dayAt(instant, timeZone) } })
+
+/** The rows of stitches that one seam or hem is sewn in. */
+function sewnRows(id: string, { line }: GarmentSheet, reader: Reader): Row[] {
+  const { draft, sewing } = line.estimate
+  const seam = draft.seams.find((one) => one.id === id)
+  const hem = draft.hems.find((one) => one.id === id)
+  const allowance =
+    seam === undefined
+      ? hem === undefined
+        ? ''
+        : hemAllowance(hem, reader)
+      : seamAllowance(seam, draft, reader)
+  const name = seam?.name ?? hem?.name
+  const rows = sewing.rows.filter((row) => row.of === id)
+  const length = (seam ?? hem)?.length ?? 0
+  const title = name === undefined ? id : say(name, reader)
+  if (rows.length === 0) {
+    const figure = printLengthBare(length, reader.unit, reader.locale)
+    return [{ cells: ['', title, figure, '', '', allowance, '', '', { write: true }] }]
+  }
+  return rows.map((row, i) => ({
+    keep: i < rows.length - 1,
+    cells: [
+      '',
+      i === 0 ? title : purposeOf(row, reader),
+      ...figuresOf(row, i === 0 ? allowance : '', reader),
+      i === 0 ? { write: true as const } : '',
+    ],
+  }))
+}
+
+function purposeOf({ purpose }: StitchRow, reader: Reader): Cell {
+  return { words: tellerOf(reader)(`paper.purpose.${purpose}`), look: 'note' }
+}
+
+function figuresOf(row: StitchRow, allowance: string, reader: Reader): Cell[] {
+  const metres = new Intl.NumberFormat(reader.locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 })
+  return [
+    printLengthBare(row.length, reader.unit, reader.locale),
+    nameOf('stitch', row.stitch, reader),
+    tellerOf(reader)('paper.number', { number: row.density }),
+    allowance,
+    metres.format(row.thread / 1000),
+    printMinutes(row.minutes.mean),
+  ]
+}
+
+/** What is left beyond the line on either side: one figure when both are the same. */
+function seamAllowance({ a, b }: Seam, draft: Draft, reader: Reader): string {
+  const of = (spans: readonly Span[]) => {
+    const [span] = spans
+    const piece = draft.pieces.find(({ id }) => id === span?.piece)
+    return piece?.edges.find(({ id }) => id === span?.edge)?.allowance
+  }
+  const sides = [of(a), of(b)].flatMap((mm) =>
+    mm === undefined ? [] : [printLengthBare(mm, reader.unit, reader.locale)],
+  )
+  return [...new Set(sides)].join(' / ')
+}
+
+/** Depth of a hem, and in brackets the whole allowance that is turned in. */
+function hemAllowance({ depth, allowance }: Hem, reader: Reader): string {
+  const figure = (mm: number) => printLengthBare(mm, reader.unit, reader.locale)
+  return tellerOf(reader)('paper.step.hemAllowance', { depth: figure(depth), allowance: figure(allowance) })
+}

@@ -1,0 +1,172 @@
+import type { QuoteLine, QuoteSnapshot } from '../quote/types.ts'
+import { printMoney } from '../words/money.ts'
+import { say } from '../words/say.ts'
+import type { Block } from './block.ts'
+import type { Row } from './cells.ts'
+import { layPages } from './flow.ts'
+import type { PaperDocument } from './page.ts'
+import { facts, footOf, letterhead, listed, readerOf, refuseUnprintable, tellerOf } from './sheet.ts'
+
+/**
+ * The client's quote: who asks whom for what, at what price, on what terms, with a line to sign. Every
+ * amount is printed as the snapshot holds it; nothing of the workroom's own reckoning is on it.
+ *
+ * @throws Refusal at the field that holds a character no font has
+ */
+export function quoteSheet(snapshot: QuoteSnapshot): PaperDocument {
+  refuseUnprintable(snapshot)
+  const tell = tellerOf(readerOf(snapshot))
+  const { letterhead: house, number, day, validUntil } = snapshot
+  const date = (value: string) => tell('paper.date', { day: { date: value } })
+  const blocks: Block[] = [
+    ...letterhead(snapshot),
+    { kind: 'space', height: 8 },
+    addressed(snapshot, [
+      [tell('paper.quote.number'), number],
+      [tell('paper.quote.day'), date(day)],
+      [tell('paper.quote.validUntil'), date(validUntil)],
+      ...(snapshot.supersedes === undefined
+        ? []
+        : [[tell('paper.quote.supersedes'), snapshot.supersedes] as const]),
+    ]),
+    garments(snapshot),
+    sums(snapshot),
+    // Nobody signs on a page that does not show the terms.
+    { kind: 'together', blocks: [...terms(snapshot), ...acceptance(snapshot)] },
+  ]
+  const foot = footOf(tell, tell('paper.quote.foot', { house: house.name, number, day: { date: day } }))
+  return layPages(blocks, house.paper, foot)
+}
+
+function addressed(snapshot: QuoteSnapshot, rows: readonly (readonly [string, string])[]): Block {
+  const tell = tellerOf(readerOf(snapshot))
+  const { name, address } = snapshot.customer
+  return {
+    kind: 'beside',
+    share: 0.52,
+    left: [
+      { kind: 'heading', level: 1, words: tell('paper.quote.title') },
+      { kind: 'paragraph', words: tell('paper.quote.for'), look: 'label', before: 4 },
+      { kind: 'paragraph', words: name, look: 'total', before: 0.4 },
+      ...address.map((words): Block => ({ kind: 'paragraph', words, before: 0 })),
+    ],
+    right: [
+      { kind: 'space', height: 0 },
+      { kind: 'paragraph', words: ' ', look: 'title', before: 0 },
+      facts(rows),
+    ],
+  }
+}
+
+function garments(snapshot: QuoteSnapshot): Block {
+  const tell = tellerOf(readerOf(snapshot))
+  return {
+    kind: 'table',
+    before: 8,
+    pad: { above: 1.6, below: 2.4, gap: 3 },
+    columns: [
+      { heading: tell('paper.quote.column.garment'), share: 94 },
+      { heading: tell('paper.quote.column.quantity'), share: 17, align: 'right', look: 'amount' },
+      { heading: tell('paper.quote.column.each'), share: 29, align: 'right', look: 'amount' },
+      { heading: tell('paper.quote.column.amount'), share: 29, align: 'right', look: 'amount' },
+    ],
+    rows: snapshot.lines.map((line) => garment(line, snapshot)),
+  }
+}
+
+function garment(line: QuoteLine, snapshot: QuoteSnapshot): Row {
+  const reader = readerOf(snapshot)
+  const tell = tellerOf(reader)
+  const amount = (value: QuoteLine['net']) => printMoney(value, reader.locale)
+  return {
+    cells: [
+      {
+        paragraphs: [
+          { words: say(line.title, reader), look: 'subheading' },
+          { words: tell('paper.quote.wearer', { wearer: line.wearer.name }), look: 'proseItalic' },
+          { words: line.description.map((sentence) => say(sentence, reader)).join(' '), look: 'prose' },
+        ],
+      },
+      String(line.quantity),
+      amount(line.estimate.price.net),
+      amount(line.net),
+    ],
+  }
+}
+
+/** Net, tax, total and deposit, standing under the column of amounts. */
+function sums(snapshot: QuoteSnapshot): Block {
+  const reader = readerOf(snapshot)
+  const tell = tellerOf(reader)
+  const amount = (value: QuoteLine['net']) => printMoney(value, reader.locale)
+  const rate = new Intl.NumberFormat(reader.locale, { style: 'percent', maximumFractionDigits: 2 })
+  const percent = rate.format(snapshot.tax.basisPoints / 10_000)
+  const rows: Row[] = [
+    { cells: ['', tell('paper.quote.net'), amount(snapshot.net)] },
+    {
+      cells: [
+        '',
+        tell('paper.quote.tax', { name: snapshot.tax.name, rate: percent }),
+        amount(snapshot.tax.amount),
+      ],
+    },
+    {
+      over: 'sum',
+      cells: [
+        '',
+        { words: tell('paper.quote.total'), look: 'amountTotal' },
+        { words: amount(snapshot.total), look: 'amountTotal' },
+      ],
+    },
+    ...(snapshot.deposit.minor === 0
+      ? []
+      : [{ cells: ['', tell('paper.quote.deposit'), amount(snapshot.deposit)] }]),
+  ]
+  return {
+    kind: 'together',
+    blocks: [
+      {
+        kind: 'table',
+        headings: false,
+        before: 2.4,
+        look: 'amount',
+        columns: [
+          { heading: '', share: 64 },
+          { heading: '', share: 66, align: 'right' },
+          { heading: '', share: 39, align: 'right' },
+        ],
+        rows,
+      },
+    ],
+  }
+}
+
+function terms(snapshot: QuoteSnapshot): Block[] {
+  const tell = tellerOf(readerOf(snapshot))
+  return [
+    { kind: 'heading', level: 2, words: tell('paper.quote.terms') },
+    listed([tell('paper.quote.stands', { day: { date: snapshot.validUntil } }), ...snapshot.terms]),
+  ]
+}
+
+/** A sentence to accept by, with room for a name, a signature and a date. */
+function acceptance(snapshot: QuoteSnapshot): Block[] {
+  const tell = tellerOf(readerOf(snapshot))
+  return [
+    { kind: 'heading', level: 2, words: tell('paper.quote.acceptance') },
+    {
+      kind: 'paragraph',
+      words: tell('paper.quote.accept', { number: snapshot.number, total: snapshot.total }),
+      keepWithNext: true,
+    },
+    {
+      kind: 'write',
+      before: 3,
+      labels: [
+        { words: tell('paper.quote.signature'), share: 60 },
+        { words: tell('paper.quote.name'), share: 60 },
+        { words: tell('paper.quote.date'), share: 36 },
+      ],
+    },
+  ]
+}

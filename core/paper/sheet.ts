@@ -1,0 +1,134 @@
+import type { QuoteLine, QuoteSnapshot } from '../quote/types.ts'
+import { english } from '../words/catalogue/english.ts'
+import type { Day } from '../words/dates.ts'
+import { type PhraseCode, type PhraseValue, phrase } from '../words/phrase.ts'
+import { refusingAt } from '../words/refusal.ts'
+import { type Reader, say } from '../words/say.ts'
+import type { Block } from './block.ts'
+import type { Foot } from './flow.ts'
+import { plainText, runsOf } from './fonts.ts'
+
+/** What the sheets of one garment are made from. */
+export type GarmentSheet = {
+  snapshot: QuoteSnapshot
+  line: QuoteLine
+  commissionNumber: string
+  /** Which of the line's copies, from 1. */
+  copy: number
+  /** The day the sheet is made. */
+  day: Day
+  /** When each step was done: step id → instant. */
+  stepsDone: Readonly<Record<string, string>>
+  /** Ids of the choices whose numbers are lengths in mm; other numbers are printed as they are. */
+  lengthChoices?: readonly string[]
+  /** IANA time zone that tells on which day a step was done; UTC when not given. */
+  timeZone?: string
+}
+
+/** Says a sentence of the catalogue to one reader. */
+export type Teller = (code: PhraseCode, params?: Record<string, PhraseValue>) => string
+
+export const readerOf = ({ letterhead }: QuoteSnapshot): Reader => ({
+  locale: letterhead.locale,
+  unit: letterhead.unit,
+  catalogue: english,
+})
+
+export const tellerOf =
+  (reader: Reader): Teller =>
+  (code, params) =>
+    say(phrase(code, params), reader)
+
+/**
+ * Looks through everything that people typed in and that a sheet may print.
+ *
+ * @throws Refusal at the field that holds a character no font has
+ */
+export function refuseUnprintable(snapshot: QuoteSnapshot): void {
+  const { letterhead: house, customer, lines, terms } = snapshot
+  const typed: (readonly [field: string, text: string])[] = [
+    ['number', snapshot.number],
+    ['letterhead.name', house.name],
+    ...house.address.map((text, i) => [`letterhead.address.${i}`, text] as const),
+    ['letterhead.email', house.email],
+    ['letterhead.phone', house.phone],
+    ['customer.name', customer.name],
+    ...customer.address.map((text, i) => [`customer.address.${i}`, text] as const),
+    ...lines.flatMap(({ wearer, cloth }, i) => [
+      [`lines.${i}.wearer.name`, wearer.name] as const,
+      [`lines.${i}.cloth.name`, cloth.name] as const,
+    ]),
+    ['tax.name', snapshot.tax.name],
+    ...terms.map((text, i) => [`terms.${i}`, text] as const),
+  ]
+  for (const [field, text] of typed) refusingAt(field, () => runsOf(plainText(text), 'serif'))
+}
+
+/** What stands under every page: what it is, of when, and which page of how many. */
+export const footOf = (tell: Teller, left: string): Foot => ({
+  left,
+  page: (page, pages) => tell('paper.foot.page', { page: String(page), pages: String(pages) }),
+})
+
+/** The workroom's name and address across the head of the first page. */
+export function letterhead({ letterhead: house }: QuoteSnapshot): Block[] {
+  const lines = [...house.address, house.phone, house.email].filter((text) => text.trim() !== '')
+  return [
+    {
+      kind: 'beside',
+      share: 0.6,
+      left: [{ kind: 'paragraph', words: house.name, look: 'house', before: 0 }],
+      right: lines.map(
+        (words): Block => ({ kind: 'paragraph', words, look: 'note', align: 'right', before: 0 }),
+      ),
+    },
+    { kind: 'rule', rule: 'house', before: 4 },
+  ]
+}
+
+/** Labels with their values, one under the other. */
+export const facts = (rows: readonly (readonly [label: string, value: string])[], share = 0.4): Block => ({
+  kind: 'table',
+  headings: false,
+  before: 0,
+  pad: { above: 0.7, below: 0.7, gap: 3 },
+  columns: [
+    { heading: '', share, look: 'label', head: true },
+    { heading: '', share: 1 - share, look: 'cellStrong' },
+  ],
+  rows: rows.map((cells) => ({ cells })),
+})
+
+/** Sentences as a list. */
+export const listed = (items: readonly string[]): Block => ({ kind: 'list', items })
+
+/** The head of a sheet for the bench: what it is, for which garment, and its papers. */
+export function garmentHead(tell: Teller, title: string, sheet: GarmentSheet): Block[] {
+  const { snapshot, line, commissionNumber, copy, day } = sheet
+  return [
+    {
+      kind: 'beside',
+      share: 0.56,
+      left: [
+        { kind: 'paragraph', words: snapshot.letterhead.name, look: 'label', before: 0 },
+        { kind: 'heading', level: 1, words: title },
+        {
+          kind: 'paragraph',
+          words: tell('paper.garment.forWhom', { title: line.title, wearer: line.wearer.name }),
+          look: 'total',
+          before: 1,
+        },
+      ],
+      right: [
+        facts([
+          [tell('paper.fact.commission'), commissionNumber],
+          [tell('paper.fact.copy'), tell('paper.fact.copyOf', { copy, quantity: line.quantity })],
+          [tell('paper.fact.quote'), snapshot.number],
+          [tell('paper.fact.customer'), snapshot.customer.name],
+          [tell('paper.fact.day'), tell('paper.date', { day: { date: day } })],
+        ]),
+      ],
+    },
+    { kind: 'rule', rule: 'house', before: 3 },
+  ]
+}

@@ -1,0 +1,67 @@
+import type { ChoiceValue } from '../draft/types.ts'
+import type { Cloth } from '../lay/types.ts'
+import type { Body } from '../measure/body.ts'
+import type { Estimate } from '../price/estimate.types.ts'
+import type { Day } from '../words/dates.ts'
+import type { Money } from '../words/money.ts'
+import type { Phrase } from '../words/phrase.ts'
+import type { WorkroomUnit } from '../words/units.ts'
+
+/** What stands at the head of a sheet, and how the workroom writes. */
+export type Letterhead = {
+  name: string
+  address: string[]
+  email: string
+  phone: string
+  /** Paper the workroom prints on. */
+  paper: 'A4' | 'Letter'
+  /** BCP 47 locale for numbers, dates and money. */
+  locale: string
+  /** Unit for lengths on paper. */
+  unit: WorkroomUnit
+}
+
+/** The cloth of a line as it was when quoted. */
+export type QuotedCloth = Cloth & { id?: string; name: string; fibre: string; pricePerMetre: Money }
+
+/** One garment of a quote with everything it was reckoned from. */
+export type QuoteLine = {
+  id: string
+  wearer: { id: string; name: string }
+  measurementSet: { id: string; day: Day }
+  body: Body
+  quantity: number
+  construction: string
+  title: Phrase
+  /** The garment in plain words for the client: one phrase a sentence. */
+  description: Phrase[]
+  /** Choices as the maker set them, before defaults were filled in. */
+  asked: Record<string, ChoiceValue>
+  cloth: QuotedCloth
+  estimate: Estimate
+  /** Price × quantity. */
+  net: Money
+  tax: Money
+  total: Money
+}
+
+/**
+ * A quote as it was made, complete in itself: nothing of it is looked up or reckoned again when it is
+ * printed, so it reads the same years later whatever rates, measures or code have changed.
+ */
+export type QuoteSnapshot = {
+  version: 1
+  number: string
+  day: Day
+  validUntil: Day
+  letterhead: Letterhead
+  customer: { id: string; name: string; address: string[] }
+  lines: QuoteLine[]
+  net: Money
+  tax: { name: string; basisPoints: number; amount: Money }
+  total: Money
+  deposit: Money
+  terms: string[]
+  /** Number of the quote that this one replaces. */
+  supersedes?: string
+}

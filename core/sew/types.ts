@@ -1,0 +1,64 @@
+import type { Stage } from '../draft/types.ts'
+import type { StitchId } from '../words/stitches.ts'
+
+/** Which stitch sews which class of work. Ids are of the stitch catalogue. */
+export type FinishPlan = {
+  /** Seams no one sees: the joining line. */
+  seams: StitchId
+  /** The second row of a felled seam. */
+  felling: StitchId
+  /** The raw edges of an open seam; null leaves them. */
+  edges: StitchId | null
+  hemsSeen: StitchId
+  hemsHidden: StitchId
+  /** Neck and slit hems, the ones worked in the hand whatever the rest is. */
+  neck: StitchId
+}
+
+/** A time with its spread, in minutes. p50 and p80: as likely over as under; kept four times in five. */
+export type Minutes = { mean: number; sd: number; p50: number; p80: number }
+
+/** The kinds of labour a workroom may pay differently. */
+export const SKILLS = ['handSewing', 'machineSewing', 'cutting', 'pressing', 'fitting'] as const
+export type Skill = (typeof SKILLS)[number]
+
+/** One row of stitches: which stitch, how far, how much thread without wastage (mm), minutes. */
+export type Row = {
+  step: string
+  /** Seam or hem sewn. */
+  of: string
+  purpose: 'join' | 'fell' | 'edge' | 'hem' | 'reinforce'
+  stitch: StitchId
+  length: number
+  /** Stitches per centimetre. */
+  density: number
+  thread: number
+  minutes: Minutes
+}
+
+export type StepTime = { step: string; stage: Stage; bySkill: Partial<Record<Skill, Minutes>>; total: Minutes }
+
+/** Thread of one sort: what the rows hold, what tails, joins and wastage add, and the reels to buy. */
+export type ThreadUse = {
+  work: 'hand' | 'machine'
+  /** In the seams, m. */
+  sewn: number
+  /** Tails, needleful ends and wastage, m. */
+  wasted: number
+  /** sewn + wasted, m. */
+  metres: number
+}
+
+export type Sewing = { rows: Row[]; steps: StepTime[]; threads: ThreadUse[]; total: Minutes; bySkill: Partial<Record<Skill, Minutes>> }
+
+/** The workroom's habits with thread. Lengths in mm, waste in parts of one. */
+export type ThreadRules = {
+  /** Length of thread in the needle. */
+  needleful: number
+  /** Of each needleful, what goes into fastening on and off and is lost. */
+  needlefulLost: number
+  /** Machine thread cut off at each end of each row. */
+  machineEnd: number
+  /** Part of machine thread wasted (breaks, tests, bobbin ends). */
+  machineWaste: number
+}

@@ -1,0 +1,31 @@
+import { english } from './catalogue/english.ts'
+import { printDate } from './dates.ts'
+import { printLength } from './length.ts'
+import { printMoney } from './money.ts'
+import type { Phrase, PhraseCode, PhraseValue } from './phrase.ts'
+import { printMinutes } from './time.ts'
+import type { WorkroomUnit } from './units.ts'
+
+/** Who reads: the language's catalogue, the Intl locale, and the unit lengths are printed in. */
+export type Reader = { locale: string; unit: WorkroomUnit; catalogue: Record<PhraseCode, string> }
+
+export const englishReader: Reader = { locale: 'en-GB', unit: 'cm', catalogue: english }
+
+/** Says a phrase: every `{name}` of its sentence is replaced by that parameter, printed for the reader. */
+export function say(phrase: Phrase, reader: Reader = englishReader): string {
+  const params = phrase.params ?? {}
+  return reader.catalogue[phrase.code].replace(/\{(\w+)\}/g, (whole, name: string) => {
+    const value = Object.hasOwn(params, name) ? params[name] : undefined
+    return value === undefined ? whole : sayValue(value, reader)
+  })
+}
+
+function sayValue(value: PhraseValue, reader: Reader): string {
+  if (typeof value === 'string') return value
+  if (typeof value === 'number') return new Intl.NumberFormat(reader.locale, { maximumFractionDigits: 2 }).format(value)
+  if ('mm' in value) return printLength(value.mm, reader.unit, reader.locale)
+  if ('minutes' in value) return printMinutes(value.minutes)
+  if ('date' in value) return printDate(value.date, reader.locale)
+  if ('minor' in value) return printMoney(value, reader.locale)
+  return say(value, reader)
+}

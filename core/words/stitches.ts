@@ -1,0 +1,15 @@
+/** Stitches by the trade's names; machine stitches by their ISO 4915 numbers. */
+export const STITCHES = [
+  'running',
+  'backstitch',
+  'halfBackstitch',
+  'felling',
+  'hemming',
+  'slipstitch',
+  'overcast',
+  'rolledHem',
+  'lockstitch301',
+  'zigzag304',
+  'chainstitch401',
+] as const
+export type StitchId = (typeof STITCHES)[number]

@@ -55,7 +55,16 @@ export type Piece = {
 /** Part of an edge of one copy, from one mark to another, mm along the finished edge from its start. */
 export type Span = { piece: string; copy: string; edge: string; from: number; to: number }
 
-export type SeamKind = 'shoulder' | 'side' | 'underarm' | 'armhole' | 'gusset' | 'gore' | 'goreToGore' | 'facing'
+export type SeamKind =
+  | 'shoulder'
+  | 'side'
+  | 'underarm'
+  | 'armhole'
+  | 'gusset'
+  | 'gore'
+  | 'goreToGore'
+  | 'facing'
+  | 'facingJoin'
 
 /** How the allowances of a seam end: pressed open and left, or one folded over the other and felled. */
 export type SeamFinish = 'open' | 'felled' | 'faced'
@@ -85,7 +94,7 @@ export type Hem = {
   depth: number
   allowance: number
   seen: boolean
-  /** Extra length to ease in at the hem's raw edge, as a ratio of the hem's length (curved hems). */
+  /** Extra length to ease in at the hem's raw edge, as a ratio of its curved length. */
   fullness: number
 }
 
@@ -149,4 +158,6 @@ export type Draft = {
   cautions: Phrase[]
   /** Finished sizes of the garment, for the order and the quote. */
   sizes: { id: string; name: Phrase; mm: number }[]
+  /** Finished lengths by class of seam and hem, mm, and finished area of all copies, mm². */
+  totals: { seams: Partial<Record<SeamKind, number>>; hems: Partial<Record<HemKind, number>>; area: number }
 }

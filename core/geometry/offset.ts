@@ -45,7 +45,12 @@ function border(finished: Segment, { allowance, turned }: Side): Border {
   const radius = arcRadius(finished) + Math.sign(finished.sweep) * allowance
   if (radius <= 0) throw tooWide(allowance)
   const onto = (p: Point) => along(finished.centre, direction(finished.centre, p), radius)
-  return { finished, offset: { ...finished, from: onto(finished.from), to: onto(finished.to) }, allowance, turned }
+  return {
+    finished,
+    offset: { ...finished, from: onto(finished.from), to: onto(finished.to) },
+    allowance,
+    turned,
+  }
 }
 
 /** The points of the cut line at the corner where `a` ends and `b` begins, in order. */
@@ -60,6 +65,10 @@ function corner(a: Border, b: Border): Point[] {
   const mitre = meet(a.offset, b.offset, point)
   const widest = Math.max(a.allowance, b.allowance)
   if (mitre !== undefined && distance(mitre, point) <= MITRE_LIMIT * widest + 1e-9) return [mitre]
+  // Two unequal allowances on a side that hardly turns would meet far away: the cut steps from one to the other.
+  if (dot(ahead, next) > 0) return [a.offset.to, b.offset.from]
+  // In a sharp inward corner the two cut lines cross within the cloth, however far from the point.
+  if (cross(ahead, next) < 0 && mitre !== undefined) return [mitre]
   return squared(a, b, point, widest)
 }
 
@@ -100,7 +109,8 @@ function squared(a: Border, b: Border, point: Point, allowance: number): Point[]
 /** The offset segment between its two corners. Refuses one that the corners have eaten up. */
 function trim(s: Segment, from: Point, to: Point): Segment {
   if (s.kind === 'line') {
-    if (dot(direction(s.from, s.to), { x: to.x - from.x, y: to.y - from.y }) < -1e-9) throw tooWide(segmentLength(s))
+    if (dot(direction(s.from, s.to), { x: to.x - from.x, y: to.y - from.y }) < -1e-9)
+      throw tooWide(segmentLength(s))
     return line(from, to)
   }
   const sweep = s.sweep + turned(s.centre, s.to, to) - turned(s.centre, s.from, from)
@@ -115,4 +125,5 @@ function turned(centre: Point, a: Point, b: Point): number {
   return Math.atan2(cross(u, v), dot(u, v))
 }
 
-const tooWide = (allowance: number): Refusal => new Refusal(phrase('refusal.draft.allowance', { allowance: { mm: allowance } }))
+const tooWide = (allowance: number): Refusal =>
+  new Refusal(phrase('refusal.draft.allowance', { allowance: { mm: allowance } }))

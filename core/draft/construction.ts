@@ -1,0 +1,40 @@
+import type { Body } from '../measure/body.ts'
+import type { MeasureId } from '../measure/vocabulary.ts'
+import { phrase } from '../words/phrase.ts'
+import { Refusal } from '../words/refusal.ts'
+import type { LengthUnit } from '../words/units.ts'
+import type { Asked, Choices } from './choices.ts'
+import type { Draft } from './types.ts'
+
+/**
+ * A way of building a garment from pieces: data, and one pure function. Its name, period and every label
+ * stand in the catalogue under `draft.construction.<id>`, `draft.choice.<id>`, `draft.help.<id>` and
+ * `draft.value.<value>`.
+ */
+export type Construction = {
+  id: string
+  /** Books and finds the cut is known from, as one would cite them. */
+  sources: readonly string[]
+  /** Without these no draft: of each group one is enough. */
+  required: readonly (readonly MeasureId[])[]
+  /** These make more of the fit report checkable and defaults better. */
+  useful: readonly MeasureId[]
+  choices: Choices
+  /** @throws Refusal when body and choices make no garment */
+  draft(body: Body, asked: Asked, unit: LengthUnit): Draft
+}
+
+/** The measures a body still lacks for a construction: of each group of alternatives, the first. */
+export function missingMeasures(construction: Pick<Construction, 'required'>, body: Body): MeasureId[] {
+  return construction.required
+    .filter((group) => group.every((id) => body.measures[id] === undefined))
+    .map(([id]) => id!)
+}
+
+/** @throws Refusal naming the first measure that is missing */
+export function refuseMissing(construction: Pick<Construction, 'required'>, body: Body): void {
+  const [first] = missingMeasures(construction, body)
+  if (first !== undefined) {
+    throw new Refusal(phrase('refusal.draft.missing', { measure: phrase(`measure.name.${first}`) }), first)
+  }
+}

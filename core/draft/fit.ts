@@ -1,0 +1,28 @@
+import type { Body } from '../measure/body.ts'
+import type { MeasureId } from '../measure/vocabulary.ts'
+import { type Phrase, type PhraseCode, phrase } from '../words/phrase.ts'
+import type { FitCheck } from './types.ts'
+
+/** Less than this under its need, a garment still fits: no tape reads finer (mm). */
+const READING = 0.5
+
+type Question = {
+  id: string
+  /** Measures the question cannot be answered without. */
+  from?: readonly MeasureId[]
+  bound: FitCheck['bound']
+  garment: () => number
+  needs: () => number
+  mend: Phrase
+}
+
+/** Answers one question of the fit report, or says which measures are missing for it. */
+export function fitCheck(body: Body, { id, from = [], bound, garment, needs, mend }: Question): FitCheck {
+  const name = phrase(`draft.fit.${id}` as PhraseCode)
+  const missing = from.filter((measure) => body.measures[measure] === undefined)
+  if (missing.length > 0) return { id, name, status: 'unchecked', bound, missing }
+  const [given, needed] = [garment(), needs()]
+  const good = bound === 'least' ? given >= needed - READING : given <= needed + READING
+  const answer = { id, name, bound, garment: given, needs: needed }
+  return good ? { ...answer, status: 'good' } : { ...answer, status: 'fails', mend }
+}

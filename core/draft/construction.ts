@@ -1,6 +1,6 @@
 import type { Body } from '../measure/body.ts'
 import type { MeasureId } from '../measure/vocabulary.ts'
-import { phrase } from '../words/phrase.ts'
+import { type Phrase, phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 import type { LengthUnit } from '../words/units.ts'
 import type { Asked, Choices } from './choices.ts'
@@ -22,6 +22,8 @@ export type Construction = {
   choices: Choices
   /** @throws Refusal when body and choices make no garment */
   draft(body: Body, asked: Asked, unit: LengthUnit): Draft
+  /** The garment in plain words for the client, one phrase a sentence. */
+  describe(draft: Draft): Phrase[]
 }
 
 /** The measures a body still lacks for a construction: of each group of alternatives, the first. */

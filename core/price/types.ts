@@ -18,7 +18,15 @@ export type Rates = {
   depositBasisPoints: number
 }
 
-export type PriceLineKind = 'cloth' | 'thread' | 'notion' | 'labour' | 'overhead' | 'profit' | 'rounding' | 'tax'
+export type PriceLineKind =
+  | 'cloth'
+  | 'thread'
+  | 'notion'
+  | 'labour'
+  | 'overhead'
+  | 'profit'
+  | 'rounding'
+  | 'tax'
 
 /** One line of the reckoning; `how` says what it was reckoned from. */
 export type PriceLine = { kind: PriceLineKind; name: Phrase; how: Phrase; amount: Money }

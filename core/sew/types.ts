@@ -36,7 +36,12 @@ export type Row = {
   minutes: Minutes
 }
 
-export type StepTime = { step: string; stage: Stage; bySkill: Partial<Record<Skill, Minutes>>; total: Minutes }
+export type StepTime = {
+  step: string
+  stage: Stage
+  bySkill: Partial<Record<Skill, Minutes>>
+  total: Minutes
+}
 
 /** Thread of one sort: what the rows hold, what tails, joins and wastage add, and the reels to buy. */
 export type ThreadUse = {
@@ -49,7 +54,13 @@ export type ThreadUse = {
   metres: number
 }
 
-export type Sewing = { rows: Row[]; steps: StepTime[]; threads: ThreadUse[]; total: Minutes; bySkill: Partial<Record<Skill, Minutes>> }
+export type Sewing = {
+  rows: Row[]
+  steps: StepTime[]
+  threads: ThreadUse[]
+  total: Minutes
+  bySkill: Partial<Record<Skill, Minutes>>
+}
 
 /** The workroom's habits with thread. Lengths in mm, waste in parts of one. */
 export type ThreadRules = {

@@ -53,6 +53,7 @@ export const goredUndertunic: Construction = {
   ],
   choices: CHOICES,
   draft,
+  describe,
 }
 
 function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
@@ -117,6 +118,21 @@ function sizesOf(f: Figures): Draft['sizes'] {
     size('backToWrist', f.width / 2 + f.sleeve.length),
     size('wrist', f.sleeve.wrist),
     size('neck', f.neck.perimeter + 2 * f.neck.slit),
+  ]
+}
+
+function describe({ choices, sizes }: Draft): Phrase[] {
+  const mm = (id: string) => ({ mm: sizes.find((size) => size.id === id)!.mm })
+  const finish = phrase(choices.neckFinish === 'facing' ? 'draft.describe.faced' : 'draft.describe.rolled')
+  const tapered = choices.taper === true ? 'tapered' : 'straight'
+  return [
+    phrase('draft.describe.undertunic', { length: mm('length'), chest: mm('chest') }),
+    phrase(`draft.describe.neck.${choices.neck as 'keyhole' | 'round' | 'boat' | 'square'}`, {
+      slit: { mm: choices.slitLength as number },
+      finish,
+    }),
+    phrase(`draft.describe.sleeves.${tapered}`, { reach: mm('backToWrist'), wrist: mm('wrist') }),
+    phrase('draft.describe.gores', { gores: choices.gores as number, sweep: mm('sweep') }),
   ]
 }
 

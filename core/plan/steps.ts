@@ -1,0 +1,61 @@
+import { STAGES, type Stage } from '../draft/types.ts'
+import type { Estimate } from '../price/estimate.types.ts'
+import type { Minutes } from '../sew/types.ts'
+import type { Phrase } from '../words/phrase.ts'
+
+/** One step of one garment as the workroom follows it, with the time it is expected to take. */
+export type PlannedStep = {
+  /** Id of the step in the draft. */
+  key: string
+  stage: Stage
+  /** Place in the order of the making, from 1. */
+  position: number
+  name: Phrase
+  minutes: Minutes
+}
+
+/** A step with its mark: the instant it was done, or null. */
+export type FollowedStep = PlannedStep & { doneAt: string | null }
+
+/** The steps a garment brings with it when its quote is accepted. */
+export function plannedSteps({ draft, sewing }: Pick<Estimate, 'draft' | 'sewing'>): PlannedStep[] {
+  const times = new Map(sewing.steps.map((time) => [time.step, time.total]))
+  return draft.steps.map(({ id, stage, name }, i) => {
+    const minutes = times.get(id)
+    if (minutes === undefined) throw new Error(`step ${id} has no time`)
+    return { key: id, stage, position: i + 1, name, minutes }
+  })
+}
+
+export type StageState = { stage: Stage; steps: number; done: number; state: 'open' | 'begun' | 'done' }
+
+/** How far each stage is, in the order of the work; stages without steps are left out. */
+export function stagesOf(steps: readonly Pick<FollowedStep, 'stage' | 'doneAt'>[]): StageState[] {
+  return STAGES.flatMap((stage) => {
+    const here = steps.filter((step) => step.stage === stage)
+    const done = here.filter(({ doneAt }) => doneAt !== null).length
+    if (here.length === 0) return []
+    return [
+      {
+        stage,
+        steps: here.length,
+        done,
+        state: done === 0 ? 'open' : done === here.length ? 'done' : 'begun',
+      },
+    ]
+  })
+}
+
+/** The three questions asked of every garment: a stage counts when all its steps are done. */
+export function marksOf(
+  steps: readonly Pick<FollowedStep, 'stage' | 'doneAt'>[],
+): Record<'cut' | 'sewn' | 'hemmed', boolean> {
+  const states = new Map(stagesOf(steps).map(({ stage, state }) => [stage, state]))
+  const done = (stage: Stage) => states.get(stage) === 'done'
+  return { cut: done('cut'), sewn: done('sew'), hemmed: done('hem') }
+}
+
+/** The next step to take, or undefined when everything is done. */
+export function nextStep<S extends FollowedStep>(steps: readonly S[]): S | undefined {
+  return [...steps].sort((a, b) => a.position - b.position).find(({ doneAt }) => doneAt === null)
+}

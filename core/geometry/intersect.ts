@@ -15,7 +15,10 @@ export function meet(a: Segment, b: Segment, near: Point): Point | undefined {
 }
 
 function meetings(a: Segment, b: Segment): Point[] {
-  if (a.kind === 'line') return b.kind === 'line' ? lineLine(a.from, a.to, b.from, b.to) : lineCircle(a.from, a.to, b.centre, arcRadius(b))
+  if (a.kind === 'line')
+    return b.kind === 'line'
+      ? lineLine(a.from, a.to, b.from, b.to)
+      : lineCircle(a.from, a.to, b.centre, arcRadius(b))
   if (b.kind === 'line') return lineCircle(b.from, b.to, a.centre, arcRadius(a))
   return circleCircle(a.centre, arcRadius(a), b.centre, arcRadius(b))
 }

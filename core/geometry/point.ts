@@ -15,7 +15,10 @@ export function direction(a: Point, b: Point): Point {
 }
 
 /** The point `by` mm from `p` along the unit vector `way`. */
-export const along = (p: Point, way: Point, by: number): Point => ({ x: p.x + way.x * by, y: p.y + way.y * by })
+export const along = (p: Point, way: Point, by: number): Point => ({
+  x: p.x + way.x * by,
+  y: p.y + way.y * by,
+})
 
 export const turnLeft = (v: Point): Point => ({ x: -v.y, y: v.x })
 export const turnRight = (v: Point): Point => ({ x: v.y, y: -v.x })

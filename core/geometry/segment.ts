@@ -7,7 +7,13 @@ export const line = (from: Point, to: Point): Line => ({ kind: 'line', from, to 
 export function arc(from: Point, centre: Point, sweep: number): Arc {
   const [cos, sin] = [Math.cos(sweep), Math.sin(sweep)]
   const { x, y } = subtract(from, centre)
-  return { kind: 'arc', from, to: { x: centre.x + x * cos - y * sin, y: centre.y + x * sin + y * cos }, centre, sweep }
+  return {
+    kind: 'arc',
+    from,
+    to: { x: centre.x + x * cos - y * sin, y: centre.y + x * sin + y * cos },
+    centre,
+    sweep,
+  }
 }
 
 /**
@@ -48,7 +54,8 @@ export function directionAt(s: Segment, t: number): Point {
 export const reverseSegment = (s: Segment): Segment =>
   s.kind === 'line' ? line(s.to, s.from) : { ...s, from: s.to, to: s.from, sweep: -s.sweep }
 
-export const moveSegment = (s: Segment, by: Point): Segment => mapSegment(s, (p) => ({ x: p.x + by.x, y: p.y + by.y }))
+export const moveSegment = (s: Segment, by: Point): Segment =>
+  mapSegment(s, (p) => ({ x: p.x + by.x, y: p.y + by.y }))
 
 /** The segment seen in a mirror on the y axis: x → −x. Turning sense is reversed with it. */
 export function mirrorSegment(s: Segment): Segment {
@@ -75,7 +82,7 @@ function arcExtremes(a: Arc): Point[] {
   for (let quarter = 0; quarter < 4; quarter++) {
     const turn = (quarter * Math.PI) / 2 - start
     const full = 2 * Math.PI
-    const ahead = a.sweep >= 0 ? ((turn % full) + full) % full : (((-turn % full) + full) % full)
+    const ahead = a.sweep >= 0 ? ((turn % full) + full) % full : ((-turn % full) + full) % full
     if (ahead <= Math.abs(a.sweep)) {
       const angle = (quarter * Math.PI) / 2
       extremes.push({ x: a.centre.x + radius * Math.cos(angle), y: a.centre.y + radius * Math.sin(angle) })

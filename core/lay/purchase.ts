@@ -1,0 +1,22 @@
+import { usableWidth } from './cloth.ts'
+import type { BuyingRules, Cloth, Lay, Purchase } from './types.ts'
+
+/** A need this little over a step of the shop is that step: rounding dust, mm. */
+const DUST = 1e-6
+
+/**
+ * The length to buy, addition by addition: the lay and what goes with it on the table, divided by what
+ * washing leaves of the warp, with the maker's margin, rounded up to the shop's step.
+ *
+ * @throws Refusal when the cloth's figures cannot be
+ */
+export function purchaseOf({ length }: Pick<Lay, 'length'>, cloth: Cloth, rules: BuyingRules): Purchase {
+  usableWidth(cloth)
+  const { endAllowance, squaring, testStrip } = rules
+  const washed = length + endAllowance + squaring + testStrip
+  const shrinkage = washed / (1 - cloth.warpShrinkage) - washed
+  const margin = (washed + shrinkage) * rules.margin
+  const needed = washed + shrinkage + margin
+  const toBuy = Math.ceil((needed - DUST) / cloth.increment) * cloth.increment
+  return { layLength: length, endAllowance, squaring, testStrip, shrinkage, margin, needed, toBuy }
+}

@@ -2,7 +2,7 @@ import { addDays, type Day } from '../words/dates.ts'
 import { addMoney, type Money, partOf, shareOf, sumMoney } from '../words/money.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
-import type { WorkroomSettings } from '../workroom/settings.ts'
+import type { WorkroomSettings } from './settings.ts'
 import type { QuoteLine, QuoteSnapshot } from './types.ts'
 
 /** A line before its sums are drawn. */

@@ -19,14 +19,20 @@ export function addDays(day: Day, days: number): Day {
 
 /** The workroom's calendar day at an instant (UTC, ISO 8601) in an IANA time zone. */
 export function dayAt(instant: string, timeZone: string): Day {
-  return new Intl.DateTimeFormat('en-CA', { timeZone, year: 'numeric', month: '2-digit', day: '2-digit' }).format(
-    new Date(instant),
-  )
+  return new Intl.DateTimeFormat('en-CA', {
+    timeZone,
+    year: 'numeric',
+    month: '2-digit',
+    day: '2-digit',
+  }).format(new Date(instant))
 }
 
 /** A day in words for the reader: `25 November 2026`. */
 export function printDate(day: Day, locale: string): string {
-  return new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' }).format(
-    new Date(`${day}T00:00:00Z`),
-  )
+  return new Intl.DateTimeFormat(locale, {
+    day: 'numeric',
+    month: 'long',
+    year: 'numeric',
+    timeZone: 'UTC',
+  }).format(new Date(`${day}T00:00:00Z`))
 }

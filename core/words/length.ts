@@ -78,7 +78,8 @@ export function parseLength(text: string, unit: LengthUnit): number {
     .trim()
   if (rest === '') throw new Refusal(phrase('refusal.length.empty'))
   if (/^[-−–]/.test(rest)) throw new Refusal(phrase('refusal.length.negative', { text: shown }))
-  if (/\d[.,]\d+[.,]/.test(rest) || /(?:^|[^\d.,])[1-9]\d{0,2},\d{3}(?!\d)/.test(rest)) throw refuse('ambiguous')
+  if (/\d[.,]\d+[.,]/.test(rest) || /(?:^|[^\d.,])[1-9]\d{0,2},\d{3}(?!\d)/.test(rest))
+    throw refuse('ambiguous')
 
   let total = 0
   let previous: LengthUnit | undefined
@@ -89,7 +90,8 @@ export function parseLength(text: string, unit: LengthUnit): number {
     if (word !== undefined && !Object.hasOwn(UNIT_WORDS, word)) throw refuse('unreadable')
     if (bottom !== undefined && Number(bottom) === 0) throw refuse('unreadable')
     if (number?.match(/[.,]/) && top !== undefined) throw refuse('ambiguous')
-    const value = (number === undefined ? 0 : Number(number.replace(',', '.'))) + (top ? Number(top) / Number(bottom) : 0)
+    const value =
+      (number === undefined ? 0 : Number(number.replace(',', '.'))) + (top ? Number(top) / Number(bottom) : 0)
     rest = rest.slice(whole.length)
     if (word === undefined && (previous !== undefined || rest !== '')) throw refuse('noUnit')
     const here = word === undefined ? unit : UNIT_WORDS[word]!
@@ -137,5 +139,7 @@ export function printLengthBare(mm: number, unit: WorkroomUnit, locale: string):
     return `${sign}${whole === 0 && part !== '' ? '' : whole}${part}`
   }
   const digits = unit === 'cm' ? 1 : 0
-  return new Intl.NumberFormat(locale, { minimumFractionDigits: 0, maximumFractionDigits: digits }).format(mm / MM_PER[unit])
+  return new Intl.NumberFormat(locale, { minimumFractionDigits: 0, maximumFractionDigits: digits }).format(
+    mm / MM_PER[unit],
+  )
 }

@@ -5,7 +5,8 @@ import { Refusal } from './refusal.ts'
 export type Money = { minor: number; currency: string }
 
 export function money(minor: number, currency: string): Money {
-  if (!Number.isSafeInteger(minor)) throw new Refusal(phrase('refusal.money.unreadable', { text: String(minor) }))
+  if (!Number.isSafeInteger(minor))
+    throw new Refusal(phrase('refusal.money.unreadable', { text: String(minor) }))
   return { minor, currency }
 }
 
@@ -19,7 +20,8 @@ export function addMoney(a: Money, b: Money): Money {
   return money(a.minor + b.minor, a.currency)
 }
 
-export const subtractMoney = (a: Money, b: Money): Money => addMoney(a, { minor: -b.minor, currency: b.currency })
+export const subtractMoney = (a: Money, b: Money): Money =>
+  addMoney(a, { minor: -b.minor, currency: b.currency })
 
 export function sumMoney(amounts: readonly Money[], currency: string): Money {
   return amounts.reduce(addMoney, noMoney(currency))
@@ -39,10 +41,12 @@ export function shareOf(amount: Money, numerator: number, denominator: number): 
 }
 
 /** Price of a length at a rate per metre; the length is taken to the hundredth of a millimetre. */
-export const priceOfLength = (perMetre: Money, mm: number): Money => shareOf(perMetre, Math.round(mm * 100), 100_000)
+export const priceOfLength = (perMetre: Money, mm: number): Money =>
+  shareOf(perMetre, Math.round(mm * 100), 100_000)
 
 /** Pay for a time at an hourly rate; the time is taken to the hundredth of a minute. */
-export const payFor = (perHour: Money, minutes: number): Money => shareOf(perHour, Math.round(minutes * 100), 6000)
+export const payFor = (perHour: Money, minutes: number): Money =>
+  shareOf(perHour, Math.round(minutes * 100), 6000)
 
 /** A part given in basis points (1/100 of a per cent). */
 export const partOf = (amount: Money, basisPoints: number): Money => shareOf(amount, basisPoints, 10_000)
@@ -51,7 +55,8 @@ export const partOf = (amount: Money, basisPoints: number): Money => shareOf(amo
 export function roundMoney(amount: Money, step: number, direction: 'up' | 'down' | 'nearest'): Money {
   if (step <= 1) return amount
   const steps = amount.minor / step
-  const whole = direction === 'up' ? Math.ceil(steps) : direction === 'down' ? Math.floor(steps) : Math.round(steps)
+  const whole =
+    direction === 'up' ? Math.ceil(steps) : direction === 'down' ? Math.floor(steps) : Math.round(steps)
   return money(whole * step, amount.currency)
 }
 
@@ -76,12 +81,16 @@ export function splitMoney(amount: Money, weights: readonly number[]): Money[] {
       .slice(0, left)
       .map((part) => part.index),
   )
-  return parts.map((part) => money(sign * (Number(part.floor) + (lucky.has(part.index) ? 1 : 0)), amount.currency))
+  return parts.map((part) =>
+    money(sign * (Number(part.floor) + (lucky.has(part.index) ? 1 : 0)), amount.currency),
+  )
 }
 
 /** How many digits of the currency are minor units (ISO 4217, as the runtime's Intl data knows it). */
 export function minorDigits(currency: string): number {
-  return new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2
+  return (
+    new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2
+  )
 }
 
 export function printMoney(amount: Money, locale: string): string {

@@ -5,7 +5,14 @@ import type { Money } from './money.ts'
 export type PhraseCode = keyof typeof english
 
 /** What a sentence may be filled with; lengths, money and durations are printed in the reader's units. */
-export type PhraseValue = string | number | { mm: number } | { minutes: number } | { date: string } | Money | Phrase
+export type PhraseValue =
+  | string
+  | number
+  | { mm: number }
+  | { minutes: number }
+  | { date: string }
+  | Money
+  | Phrase
 
 /**
  * A sentence, a name or a label, still without language: the core speaks in phrases, and screen, paper and

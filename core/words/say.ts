@@ -22,7 +22,8 @@ export function say(phrase: Phrase, reader: Reader = englishReader): string {
 
 function sayValue(value: PhraseValue, reader: Reader): string {
   if (typeof value === 'string') return value
-  if (typeof value === 'number') return new Intl.NumberFormat(reader.locale, { maximumFractionDigits: 2 }).format(value)
+  if (typeof value === 'number')
+    return new Intl.NumberFormat(reader.locale, { maximumFractionDigits: 2 }).format(value)
   if ('mm' in value) return printLength(value.mm, reader.unit, reader.locale)
   if ('minutes' in value) return printMinutes(value.minutes)
   if ('date' in value) return printDate(value.date, reader.locale)

@@ -96,10 +96,13 @@ export const english = {
   'draft.describe.neck.square': 'A square neck, {finish}.',
   'draft.describe.faced': 'faced with the same cloth',
   'draft.describe.rolled': 'with a narrow rolled hem',
-  'draft.describe.sleeves.tapered': 'Sleeves {reach} from the middle of the back, tapered to {wrist} at the end, with square gussets under the arms.',
-  'draft.describe.sleeves.straight': 'Straight sleeves {reach} from the middle of the back, with square gussets under the arms.',
+  'draft.describe.sleeves.tapered':
+    'Sleeves {reach} from the middle of the back, tapered to {wrist} at the end, with square gussets under the arms.',
+  'draft.describe.sleeves.straight':
+    'Straight sleeves {reach} from the middle of the back, with square gussets under the arms.',
   'draft.describe.gores': '{gores} gores, {sweep} round the hem.',
-  'refusal.draft.allowance': 'An allowance of {allowance} is wider than the piece it belongs to. Choose a smaller one.',
+  'refusal.draft.allowance':
+    'An allowance of {allowance} is wider than the piece it belongs to. Choose a smaller one.',
   'refusal.draft.unknownConstruction': 'There is no construction “{id}”. There is: {known}.',
   'refusal.draft.unknownChoice': 'This construction has no choice “{id}”. Its choices are: {known}.',
   'refusal.draft.choiceRange': '{choice} of {given} cannot be made: it must be between {least} and {most}.',
@@ -312,13 +315,18 @@ export const english = {
     'Linen burns: keep sleeves and hems away from open flame. Local rules and licensed practice decide.',
 
   // ── lay ─────────────────────────────────────────────────────────────────────────────────────────────
-  'refusal.lay.width': 'The width of the cloth cannot be right. Give it as it is sold, more than nothing and up to 6 metres.',
+  'refusal.lay.width':
+    'The width of the cloth cannot be right. Give it as it is sold, more than nothing and up to 6 metres.',
   'refusal.lay.selvedge': 'The selvedges cannot take up the whole cloth. Give the width lost at each side.',
-  'refusal.lay.warpShrinkage': 'Shrinkage along the cloth must be between nothing and a half, such as 0.05 for 5 %.',
-  'refusal.lay.weftShrinkage': 'Shrinkage across the cloth must be between nothing and a half, such as 0.03 for 3 %.',
+  'refusal.lay.warpShrinkage':
+    'Shrinkage along the cloth must be between nothing and a half, such as 0.05 for 5 %.',
+  'refusal.lay.weftShrinkage':
+    'Shrinkage across the cloth must be between nothing and a half, such as 0.03 for 3 %.',
   'refusal.lay.increment': 'The shop must sell the cloth by some length. Give the step, such as 10 cm.',
-  'refusal.lay.thickness': 'The thickness of the cloth cannot be right. Give that of one layer, such as 0.4 mm.',
-  'refusal.lay.tooNarrow': 'The piece “{piece}” is {width} wide with its allowances, and the cloth only {usable} washed and without selvedges. Choose a wider cloth, less ease or more gores.',
+  'refusal.lay.thickness':
+    'The thickness of the cloth cannot be right. Give that of one layer, such as 0.4 mm.',
+  'refusal.lay.tooNarrow':
+    'The piece “{piece}” is {width} wide with its allowances, and the cloth only {usable} washed and without selvedges. Choose a wider cloth, less ease or more gores.',
 
   // ── sew ─────────────────────────────────────────────────────────────────────────────────────────────
   'sew.stitch.running': 'running stitch',
@@ -349,7 +357,8 @@ export const english = {
   'sew.unit.piece': 'pieces',
   'sew.unit.each': '×',
   'sew.finishPlan.machineWhereHidden': 'machine where hidden, hand where seen',
-  'sew.finishPlan.machineWhereHidden.help': 'Seams are joined by machine and felled by hand; hems that are seen are sewn by hand.',
+  'sew.finishPlan.machineWhereHidden.help':
+    'Seams are joined by machine and felled by hand; hems that are seen are sewn by hand.',
   'sew.finishPlan.allByHand': 'all by hand',
   'sew.finishPlan.allByHand.help': 'Every stitch by hand, as it was done.',
   'sew.finishPlan.allByMachine': 'all by machine',
@@ -566,4 +575,28 @@ export const english = {
   'draw.lay.grain': 'grain',
 
   // ── store and shells ────────────────────────────────────────────────────────────────────────────────
+  'refusal.store.noFolder':
+    'There is no folder {folder}. Make it first, or choose another place for the store.',
+  'refusal.store.notAStore': '{path} is a folder and not a store. Choose a file.',
+  'refusal.store.busy': 'Another window or program has the store {path} open. Close it there first.',
+  'refusal.store.damaged':
+    '{path} is damaged, or not a store of this planner. It has not been touched. Open a backup instead.',
+  'refusal.store.newer':
+    'This store was written by a newer version of the planner. Update the planner to open it; nothing has been changed.',
+  'refusal.store.notFound': 'There is no {kind} with the id {id}.',
+  'refusal.store.stale':
+    'This was changed somewhere else in the meantime. Look at it again before you change it.',
+  'refusal.store.setUsed':
+    'The measures of {day} stand behind a quote and are kept as they are. Take a new set that supersedes them.',
+  'refusal.store.attachmentMissing': 'The file {path} is missing. Bring it back from a backup.',
+  'refusal.store.attachmentAltered':
+    'The file {path} is no longer as it was put there. Bring it back from a backup.',
+  'store.kind.client': 'client',
+  'store.kind.measurementSet': 'measurement set',
+  'store.kind.cloth': 'cloth',
+  'store.kind.quote': 'quote',
+  'store.kind.commission': 'commission',
+  'store.kind.garment': 'garment',
+  'store.kind.step': 'step',
+  'store.kind.document': 'document',
 } as const

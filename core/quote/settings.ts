@@ -1,8 +1,8 @@
 import type { BuyingRules } from '../lay/types.ts'
-import type { Rates } from '../price/types.ts'
 import type { ThreadStock } from '../price/thread-stock.ts'
-import type { Letterhead } from '../quote/types.ts'
+import type { Rates } from '../price/types.ts'
 import type { ThreadRules } from '../sew/types.ts'
+import type { Letterhead } from './types.ts'
 
 /** What the maker sets once for her workroom; every quote takes it as it is on that day. */
 export type WorkroomSettings = {

@@ -1,0 +1,60 @@
+import type { Asked } from '../draft/choices.ts'
+import { constructionOf } from '../draft/constructions.ts'
+import { assertCuttable } from '../lay/check.ts'
+import { firstLay } from '../lay/first-lay.ts'
+import { purchaseOf } from '../lay/purchase.ts'
+import type { BuyingRules, Cloth } from '../lay/types.ts'
+import type { Body } from '../measure/body.ts'
+import { FINISH_PLANS, type FinishPlanId } from '../sew/finish-plans.ts'
+import { sew } from '../sew/sewing.ts'
+import type { ThreadRules } from '../sew/types.ts'
+import type { Money } from '../words/money.ts'
+import { refusingAt } from '../words/refusal.ts'
+import type { LengthUnit } from '../words/units.ts'
+import type { Estimate } from './estimate.types.ts'
+import { priceOf } from './price.ts'
+import type { ThreadStock } from './thread-stock.ts'
+import type { Rates } from './types.ts'
+
+export type Wanted = {
+  construction: string
+  body: Body
+  choices: Asked
+  cloth: Cloth & { name: string; pricePerMetre: Money }
+  finishPlan: FinishPlanId
+}
+
+/** The workroom's habits and rates that an estimate rests on. */
+export type Habits = {
+  unit: LengthUnit
+  buying: BuyingRules
+  threadRules: ThreadRules
+  threadStock: ThreadStock
+  rates: Rates
+}
+
+/**
+ * From a body and choices to a price: pieces, a first lay that an independent check has passed, cloth to
+ * buy, thread and hours under the finish plan, and the reckoning.
+ *
+ * @throws Refusal at `measures`, `choices` or `cloth`, when there is no such garment
+ */
+export function estimate(
+  { construction, body, choices, cloth, finishPlan }: Wanted,
+  habits: Habits,
+): Estimate {
+  const draft = constructionOf(construction).draft(body, choices, habits.unit)
+  const { lay, purchase } = refusingAt('cloth', () => {
+    const found = assertCuttable(firstLay(draft.pieces, cloth, habits.buying), draft.pieces, cloth)
+    return { lay: found, purchase: purchaseOf(found, cloth, habits.buying) }
+  })
+  const plan = FINISH_PLANS[finishPlan]
+  const sewing = sew(draft, plan, cloth.thickness, habits.threadRules)
+  const price = priceOf({
+    cloth: { name: cloth.name, pricePerMetre: cloth.pricePerMetre, toBuy: purchase.toBuy },
+    sewing,
+    rates: habits.rates,
+    threadStock: habits.threadStock,
+  })
+  return { draft, lay, purchase, finishPlan: plan, sewing, price }
+}

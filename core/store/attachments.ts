@@ -1,0 +1,65 @@
+import { createHash } from 'node:crypto'
+import {
+  closeSync,
+  existsSync,
+  fsyncSync,
+  mkdirSync,
+  openSync,
+  readFileSync,
+  renameSync,
+  writeSync,
+} from 'node:fs'
+import { join } from 'node:path'
+import { phrase } from '../words/phrase.ts'
+import { Refusal } from '../words/refusal.ts'
+
+/**
+ * Files of the store: each lies under the hash of its bytes and is never altered. A file is safely on disk
+ * before the row that names it is written.
+ */
+export function putAttachment(
+  folder: string,
+  bytes: Uint8Array,
+  extension: string,
+): { hash: string; path: string } {
+  const hash = createHash('sha256').update(bytes).digest('hex')
+  const path = attachmentPath(folder, hash, extension)
+  if (existsSync(path)) return { hash, path }
+  mkdirSync(folder, { recursive: true })
+  const draft = `${path}.part`
+  const file = openSync(draft, 'w')
+  try {
+    writeSync(file, bytes)
+    fsyncSync(file)
+  } finally {
+    closeSync(file)
+  }
+  renameSync(draft, path)
+  syncFolder(folder)
+  return { hash, path }
+}
+
+export const attachmentPath = (folder: string, hash: string, extension: string): string =>
+  join(folder, `${hash}.${extension}`)
+
+/** @throws Refusal when the file is missing or not the one that was put there */
+export function readAttachment(folder: string, hash: string, extension: string): Uint8Array {
+  const path = attachmentPath(folder, hash, extension)
+  if (!existsSync(path)) throw new Refusal(phrase('refusal.store.attachmentMissing', { path }))
+  const bytes = readFileSync(path)
+  if (createHash('sha256').update(bytes).digest('hex') !== hash) {
+    throw new Refusal(phrase('refusal.store.attachmentAltered', { path }))
+  }
+  return bytes
+}
+
+/** Makes the new name itself durable, where the system lets a folder be opened. */
+function syncFolder(folder: string): void {
+  if (process.platform === 'win32') return
+  const handle = openSync(folder, 'r')
+  try {
+    fsyncSync(handle)
+  } finally {
+    closeSync(handle)
+  }
+}

@@ -1,0 +1,28 @@
+import { asc, eq } from 'drizzle-orm'
+import { found, refuseStale } from './found.ts'
+import type { Db } from './open.ts'
+import { client } from './schema.ts'
+
+export type Client = typeof client.$inferSelect
+export type NewClient = typeof client.$inferInsert
+type Editable = Pick<Client, 'name' | 'address' | 'email' | 'phone' | 'note' | 'birthDay' | 'retiredAt'>
+
+export const insertClient = (db: Db, row: NewClient): Client =>
+  db.insert(client).values(row).returning().get()
+
+export const getClient = (db: Db, id: string, field?: string): Client =>
+  found(db.select().from(client).where(eq(client.id, id)).get(), 'client', id, field)
+
+export const listClients = (db: Db): Client[] =>
+  db.select().from(client).orderBy(asc(client.name), asc(client.id)).all()
+
+/** @throws Refusal when there is no such client or the revision is not the stored one */
+export function updateClient(db: Db, id: string, revision: number, changes: Partial<Editable>): Client {
+  refuseStale(getClient(db, id), revision)
+  return db
+    .update(client)
+    .set({ ...changes, revision: revision + 1 })
+    .where(eq(client.id, id))
+    .returning()
+    .get()
+}

@@ -1,0 +1,73 @@
+import { asc, eq, inArray } from 'drizzle-orm'
+import { found } from './found.ts'
+import type { Db } from './open.ts'
+import { commission, garment, quoteGarment, step } from './schema.ts'
+
+export type CommissionRow = typeof commission.$inferSelect
+export type GarmentRow = typeof garment.$inferSelect & { lineId: string }
+export type StepRow = typeof step.$inferSelect
+
+export function insertCommission(
+  db: Db,
+  row: typeof commission.$inferInsert,
+  garments: readonly (typeof garment.$inferInsert)[],
+  steps: readonly (typeof step.$inferInsert)[],
+): void {
+  db.insert(commission).values(row).run()
+  for (const one of garments) db.insert(garment).values(one).run()
+  for (const one of steps) db.insert(step).values(one).run()
+}
+
+export const getCommission = (db: Db, id: string, field?: string): CommissionRow =>
+  found(db.select().from(commission).where(eq(commission.id, id)).get(), 'commission', id, field)
+
+export const commissionOfQuote = (db: Db, quoteId: string): CommissionRow | undefined =>
+  db.select().from(commission).where(eq(commission.quoteId, quoteId)).get()
+
+/** Every commission, oldest first. */
+export const listCommissions = (db: Db): CommissionRow[] =>
+  db.select().from(commission).orderBy(asc(commission.id)).all()
+
+const withLine = { garment, lineId: quoteGarment.id }
+
+export const garmentsOfCommission = (db: Db, commissionId: string): GarmentRow[] =>
+  db
+    .select(withLine)
+    .from(garment)
+    .innerJoin(quoteGarment, eq(quoteGarment.id, garment.quoteGarmentId))
+    .where(eq(garment.commissionId, commissionId))
+    .orderBy(asc(garment.position))
+    .all()
+    .map((row) => ({ ...row.garment, lineId: row.lineId }))
+
+export function getGarment(db: Db, id: string, field?: string): GarmentRow {
+  const row = db
+    .select(withLine)
+    .from(garment)
+    .innerJoin(quoteGarment, eq(quoteGarment.id, garment.quoteGarmentId))
+    .where(eq(garment.id, id))
+    .get()
+  const { garment: own, lineId } = found(row, 'garment', id, field)
+  return { ...own, lineId }
+}
+
+export const stepsOfGarments = (db: Db, garmentIds: readonly string[]): StepRow[] =>
+  db
+    .select()
+    .from(step)
+    .where(inArray(step.garmentId, [...garmentIds]))
+    .orderBy(asc(step.garmentId), asc(step.position))
+    .all()
+
+export const getStep = (db: Db, id: string, field?: string): StepRow =>
+  found(db.select().from(step).where(eq(step.id, id)).get(), 'step', id, field)
+
+/** Marks a step done at an instant by someone, or open again. */
+export function markStep(db: Db, row: StepRow, done: { at: string; by: string } | null): StepRow {
+  return db
+    .update(step)
+    .set({ doneAt: done?.at ?? null, doneBy: done?.by ?? null, revision: row.revision + 1 })
+    .where(eq(step.id, row.id))
+    .returning()
+    .get()
+}

@@ -1,0 +1,33 @@
+import { and, desc, eq, isNull } from 'drizzle-orm'
+import { found } from './found.ts'
+import type { Db } from './open.ts'
+import { type DocumentKind, document } from './schema.ts'
+
+export type DocumentRow = typeof document.$inferSelect
+
+export const insertDocument = (db: Db, row: typeof document.$inferInsert): DocumentRow =>
+  db.insert(document).values(row).returning().get()
+
+export const getDocument = (db: Db, id: string): DocumentRow =>
+  found(db.select().from(document).where(eq(document.id, id)).get(), 'document', id)
+
+/** The latest print of a paper of a quote, or of one garment of it. */
+export const latestDocument = (
+  db: Db,
+  kind: DocumentKind,
+  quoteId: string,
+  garmentId: string | null,
+): DocumentRow | undefined =>
+  db
+    .select()
+    .from(document)
+    .where(
+      and(
+        eq(document.kind, kind),
+        eq(document.quoteId, quoteId),
+        garmentId === null ? isNull(document.garmentId) : eq(document.garmentId, garmentId),
+      ),
+    )
+    .orderBy(desc(document.id))
+    .limit(1)
+    .get()

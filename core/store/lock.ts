@@ -1,0 +1,31 @@
+import Database from 'better-sqlite3'
+import { phrase } from '../words/phrase.ts'
+import { Refusal } from '../words/refusal.ts'
+
+export type Lock = { release(): void }
+
+/**
+ * Holds a store for this process alone by an exclusive transaction on a small file beside it. The system
+ * frees it when the process ends, however it ends. Keep the lock referenced as long as the store is open.
+ *
+ * @throws Refusal when another process holds it
+ */
+export function lockStore(path: string): Lock {
+  const db = new Database(`${path}.lock`, { timeout: 0 })
+  try {
+    db.exec('BEGIN EXCLUSIVE')
+  } catch (error) {
+    db.close()
+    throw isBusy(error) ? new Refusal(phrase('refusal.store.busy', { path })) : error
+  }
+  return {
+    release: () => {
+      db.exec('ROLLBACK')
+      db.close()
+    },
+  }
+}
+
+const isBusy = (error: unknown): boolean =>
+  error instanceof Database.SqliteError &&
+  (error.code.startsWith('SQLITE_BUSY') || error.code.startsWith('SQLITE_LOCKED'))

@@ -1,0 +1,52 @@
+import { and, asc, eq, isNull } from 'drizzle-orm'
+import { phrase } from '../words/phrase.ts'
+import { Refusal } from '../words/refusal.ts'
+import { found, refuseStale } from './found.ts'
+import type { Db } from './open.ts'
+import { measurementSet } from './schema.ts'
+
+export type MeasurementSet = typeof measurementSet.$inferSelect
+export type NewMeasurementSet = typeof measurementSet.$inferInsert
+type Editable = Pick<MeasurementSet, 'day' | 'takenBy' | 'over' | 'note' | 'unit' | 'measures'>
+
+export const insertMeasurementSet = (db: Db, row: NewMeasurementSet): MeasurementSet =>
+  db.insert(measurementSet).values(row).returning().get()
+
+export const getMeasurementSet = (db: Db, id: string, field?: string): MeasurementSet =>
+  found(db.select().from(measurementSet).where(eq(measurementSet.id, id)).get(), 'measurementSet', id, field)
+
+/** The sets of one client, oldest first. */
+export const measurementSetsOf = (db: Db, clientId: string): MeasurementSet[] =>
+  db
+    .select()
+    .from(measurementSet)
+    .where(eq(measurementSet.clientId, clientId))
+    .orderBy(asc(measurementSet.day), asc(measurementSet.id))
+    .all()
+
+/** @throws Refusal when the set is used by a quote, unknown, or the revision is not the stored one */
+export function updateMeasurementSet(
+  db: Db,
+  id: string,
+  revision: number,
+  changes: Partial<Editable>,
+): MeasurementSet {
+  const row = getMeasurementSet(db, id)
+  if (row.usedAt !== null)
+    throw new Refusal(phrase('refusal.store.setUsed', { day: { date: row.day } }), 'id')
+  refuseStale(row, revision)
+  return db
+    .update(measurementSet)
+    .set({ ...changes, revision: revision + 1 })
+    .where(eq(measurementSet.id, id))
+    .returning()
+    .get()
+}
+
+/** Freezes a set the first time a quote uses it. */
+export function markUsed(db: Db, id: string, at: string): void {
+  db.update(measurementSet)
+    .set({ usedAt: at })
+    .where(and(eq(measurementSet.id, id), isNull(measurementSet.usedAt)))
+    .run()
+}

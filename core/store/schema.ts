@@ -1,0 +1,242 @@
+import {
+  type AnySQLiteColumn,
+  index,
+  integer,
+  real,
+  sqliteTable,
+  text,
+  uniqueIndex,
+} from 'drizzle-orm/sqlite-core'
+import type { Stage } from '../draft/types.ts'
+import type { Body } from '../measure/body.ts'
+import type { WorkroomSettings } from '../quote/settings.ts'
+import type { QuoteSnapshot } from '../quote/types.ts'
+import type { Minutes } from '../sew/types.ts'
+import type { Phrase } from '../words/phrase.ts'
+import type { WorkroomUnit } from '../words/units.ts'
+
+/**
+ * The one store of a workroom. Ids are UUIDs of version 7, days `YYYY-MM-DD`, instants UTC ISO 8601, lengths
+ * mm, money whole minor units. Rows that change carry a `revision`; what a sent quote rests on never does:
+ * triggers of the first migration refuse it.
+ */
+
+const id = () => text('id').primaryKey()
+const revision = () => integer('revision').notNull().default(1)
+const createdAt = () => text('created_at').notNull()
+
+/** The workroom itself: one row. A sample workroom stays one for good. */
+export const workroom = sqliteTable('workroom', {
+  id: id(),
+  kind: text('kind', { enum: ['own', 'sample'] }).notNull(),
+  settings: text('settings', { mode: 'json' }).$type<WorkroomSettings>().notNull(),
+  revision: revision(),
+  createdAt: createdAt(),
+})
+
+/** A person or house in the book: customer, wearer or both. */
+export const client = sqliteTable('client', {
+  id: id(),
+  name: text('name').notNull(),
+  address: text('address', { mode: 'json' }).$type<string[]>().notNull(),
+  email: text('email').notNull(),
+  phone: text('phone').notNull(),
+  note: text('note').notNull(),
+  birthDay: text('birth_day'),
+  retiredAt: text('retired_at'),
+  revision: revision(),
+  createdAt: createdAt(),
+})
+
+/** One dated taking of a client's measures; frozen once a quote has used it. */
+export const measurementSet = sqliteTable(
+  'measurement_set',
+  {
+    id: id(),
+    clientId: text('client_id')
+      .notNull()
+      .references(() => client.id, { onDelete: 'restrict' }),
+    day: text('day').notNull(),
+    takenBy: text('taken_by').notNull(),
+    /** What was worn under the tape. */
+    over: text('over').notNull(),
+    note: text('note').notNull(),
+    unit: text('unit').$type<WorkroomUnit>().notNull(),
+    measures: text('measures', { mode: 'json' }).$type<Body['measures']>().notNull(),
+    supersedes: text('supersedes').references((): AnySQLiteColumn => measurementSet.id, {
+      onDelete: 'restrict',
+    }),
+    usedAt: text('used_at'),
+    revision: revision(),
+    createdAt: createdAt(),
+  },
+  (table) => [index('measurement_set_client').on(table.clientId)],
+)
+
+/** An article one can buy. Shrinkages in parts of one. */
+export const cloth = sqliteTable('cloth', {
+  id: id(),
+  name: text('name').notNull(),
+  fibre: text('fibre').notNull(),
+  width: real('width').notNull(),
+  selvedge: real('selvedge').notNull(),
+  warpShrinkage: real('warp_shrinkage').notNull(),
+  weftShrinkage: real('weft_shrinkage').notNull(),
+  rightSide: integer('right_side', { mode: 'boolean' }).notNull(),
+  nap: integer('nap', { mode: 'boolean' }).notNull(),
+  thickness: real('thickness').notNull(),
+  increment: real('increment').notNull(),
+  priceMinor: integer('price_minor').notNull(),
+  currency: text('currency').notNull(),
+  note: text('note').notNull(),
+  retiredAt: text('retired_at'),
+  revision: revision(),
+  createdAt: createdAt(),
+})
+
+/** A quote as it was made, complete in its snapshot. Never altered. */
+export const quote = sqliteTable('quote', {
+  id: id(),
+  number: text('number').notNull().unique(),
+  customerId: text('customer_id')
+    .notNull()
+    .references(() => client.id, { onDelete: 'restrict' }),
+  day: text('day').notNull(),
+  snapshot: text('snapshot', { mode: 'json' }).$type<QuoteSnapshot>().notNull(),
+  snapshotVersion: integer('snapshot_version').notNull(),
+  supersedes: text('supersedes').references((): AnySQLiteColumn => quote.id, { onDelete: 'restrict' }),
+  createdAt: createdAt(),
+})
+
+export const QUOTE_STATES = ['sent', 'accepted', 'superseded', 'declined'] as const
+export type QuoteState = (typeof QUOTE_STATES)[number]
+
+/** What has become of a quote: the part of it that changes. */
+export const quoteState = sqliteTable('quote_state', {
+  quoteId: text('quote_id')
+    .primaryKey()
+    .references(() => quote.id, { onDelete: 'restrict' }),
+  state: text('state', { enum: QUOTE_STATES }).notNull(),
+  at: text('at').notNull(),
+  revision: revision(),
+})
+
+/** What each line of a quote rests on, so that nothing it used can be taken away. */
+export const quoteGarment = sqliteTable(
+  'quote_garment',
+  {
+    id: id(),
+    quoteId: text('quote_id')
+      .notNull()
+      .references(() => quote.id, { onDelete: 'restrict' }),
+    position: integer('position').notNull(),
+    wearerId: text('wearer_id')
+      .notNull()
+      .references(() => client.id, { onDelete: 'restrict' }),
+    measurementSetId: text('measurement_set_id')
+      .notNull()
+      .references(() => measurementSet.id, { onDelete: 'restrict' }),
+    clothId: text('cloth_id').references(() => cloth.id, { onDelete: 'restrict' }),
+    construction: text('construction').notNull(),
+    quantity: integer('quantity').notNull(),
+  },
+  (table) => [uniqueIndex('quote_garment_position').on(table.quoteId, table.position)],
+)
+
+export const COMMISSION_STATES = ['open', 'delivered', 'cancelled'] as const
+
+/** Accepted work. */
+export const commission = sqliteTable('commission', {
+  id: id(),
+  number: text('number').notNull().unique(),
+  quoteId: text('quote_id')
+    .notNull()
+    .unique()
+    .references(() => quote.id, { onDelete: 'restrict' }),
+  customerId: text('customer_id')
+    .notNull()
+    .references(() => client.id, { onDelete: 'restrict' }),
+  day: text('day').notNull(),
+  dueDay: text('due_day'),
+  state: text('state', { enum: COMMISSION_STATES }).notNull(),
+  note: text('note').notNull(),
+  revision: revision(),
+  createdAt: createdAt(),
+})
+
+/** One garment to be made: one copy of one line. */
+export const garment = sqliteTable(
+  'garment',
+  {
+    id: id(),
+    commissionId: text('commission_id')
+      .notNull()
+      .references(() => commission.id, { onDelete: 'restrict' }),
+    quoteGarmentId: text('quote_garment_id')
+      .notNull()
+      .references(() => quoteGarment.id, { onDelete: 'restrict' }),
+    copy: integer('copy').notNull(),
+    position: integer('position').notNull(),
+  },
+  (table) => [uniqueIndex('garment_copy').on(table.quoteGarmentId, table.copy)],
+)
+
+/** One step of a garment's making, and when it was done. */
+export const step = sqliteTable(
+  'step',
+  {
+    id: id(),
+    garmentId: text('garment_id')
+      .notNull()
+      .references(() => garment.id, { onDelete: 'restrict' }),
+    key: text('key').notNull(),
+    stage: text('stage').$type<Stage>().notNull(),
+    position: integer('position').notNull(),
+    name: text('name', { mode: 'json' }).$type<Phrase>().notNull(),
+    minutes: text('minutes', { mode: 'json' }).$type<Minutes>().notNull(),
+    doneAt: text('done_at'),
+    doneBy: text('done_by'),
+    revision: revision(),
+  },
+  (table) => [uniqueIndex('step_key').on(table.garmentId, table.key)],
+)
+
+export const DOCUMENT_KINDS = ['quote', 'workOrder', 'cuttingSheet'] as const
+export type DocumentKind = (typeof DOCUMENT_KINDS)[number]
+
+/** A printed paper, kept as it was printed. `hash` names its file in the attachments folder. */
+export const document = sqliteTable('document', {
+  id: id(),
+  kind: text('kind', { enum: DOCUMENT_KINDS }).notNull(),
+  quoteId: text('quote_id')
+    .notNull()
+    .references(() => quote.id, { onDelete: 'restrict' }),
+  garmentId: text('garment_id').references(() => garment.id, { onDelete: 'restrict' }),
+  name: text('name').notNull(),
+  hash: text('hash').notNull(),
+  bytes: integer('bytes').notNull(),
+  pages: integer('pages').notNull(),
+  createdAt: createdAt(),
+})
+
+/** The next number of each series of papers. */
+export const counter = sqliteTable('counter', {
+  name: text('name').primaryKey(),
+  next: integer('next').notNull(),
+})
+
+/** What happened, in order: written in the transaction that did it, never altered. */
+export const change = sqliteTable(
+  'change',
+  {
+    id: integer('id').primaryKey({ autoIncrement: true }),
+    at: text('at').notNull(),
+    actor: text('actor').notNull(),
+    request: text('request').notNull(),
+    entity: text('entity').notNull(),
+    entityId: text('entity_id').notNull(),
+    before: text('before', { mode: 'json' }),
+    after: text('after', { mode: 'json' }),
+  },
+  (table) => [index('change_entity').on(table.entityId)],
+)

@@ -1,10 +1,10 @@
 import { asc, eq, inArray } from 'drizzle-orm'
 import { found } from './found.ts'
 import type { Db } from './open.ts'
-import { commission, garment, quoteGarment, step } from './schema.ts'
+import { commission, garment, step } from './schema.ts'
 
 export type CommissionRow = typeof commission.$inferSelect
-export type GarmentRow = typeof garment.$inferSelect & { lineId: string }
+export type GarmentRow = typeof garment.$inferSelect
 export type StepRow = typeof step.$inferSelect
 
 export function insertCommission(
@@ -28,28 +28,11 @@ export const commissionOfQuote = (db: Db, quoteId: string): CommissionRow | unde
 export const listCommissions = (db: Db): CommissionRow[] =>
   db.select().from(commission).orderBy(asc(commission.id)).all()
 
-const withLine = { garment, lineId: quoteGarment.id }
-
 export const garmentsOfCommission = (db: Db, commissionId: string): GarmentRow[] =>
-  db
-    .select(withLine)
-    .from(garment)
-    .innerJoin(quoteGarment, eq(quoteGarment.id, garment.quoteGarmentId))
-    .where(eq(garment.commissionId, commissionId))
-    .orderBy(asc(garment.position))
-    .all()
-    .map((row) => ({ ...row.garment, lineId: row.lineId }))
+  db.select().from(garment).where(eq(garment.commissionId, commissionId)).orderBy(asc(garment.position)).all()
 
-export function getGarment(db: Db, id: string, field?: string): GarmentRow {
-  const row = db
-    .select(withLine)
-    .from(garment)
-    .innerJoin(quoteGarment, eq(quoteGarment.id, garment.quoteGarmentId))
-    .where(eq(garment.id, id))
-    .get()
-  const { garment: own, lineId } = found(row, 'garment', id, field)
-  return { ...own, lineId }
-}
+export const getGarment = (db: Db, id: string, field?: string): GarmentRow =>
+  found(db.select().from(garment).where(eq(garment.id, id)).get(), 'garment', id, field)
 
 export const stepsOfGarments = (db: Db, garmentIds: readonly string[]): StepRow[] =>
   db

@@ -121,7 +121,7 @@ export const quoteState = sqliteTable('quote_state', {
   revision: revision(),
 })
 
-/** What each line of a quote rests on, so that nothing it used can be taken away. */
+/** What each line of a quote rests on, so that nothing it used can be taken away. Its id is the line's. */
 export const quoteGarment = sqliteTable(
   'quote_garment',
   {

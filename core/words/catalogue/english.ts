@@ -25,6 +25,7 @@ export const english = {
   'refusal.money.noWeights': 'An amount cannot be divided when no part has any share in it.',
 
   // ── measure ─────────────────────────────────────────────────────────────────────────────────────────
+  'refusal.measure.otherClient': 'A set can only supersede a set of the same client.',
   'refusal.measure.unknown': '“{id}” is not a measure the planner knows. The measures are: {known}.',
   'refusal.measure.range':
     'A {measure} of {given} is on no body: between {least} and {most} is expected. Check the number and its unit.',
@@ -386,6 +387,17 @@ export const english = {
   'price.how.tax': '{percent} %',
 
   // ── plan and quote ──────────────────────────────────────────────────────────────────────────────────
+  'refusal.quote.otherBody': 'These measures are not those of {wearer}. Choose one of the wearer’s own sets.',
+  'refusal.quote.notSent':
+    'Quote {number} is {state}. Only a quote that still waits for an answer can be accepted, declined or replaced.',
+  'refusal.plan.noStage': 'This garment has no step at the stage “{stage}”.',
+  'refusal.plan.closed': 'Commission {number} is closed. Nothing in it can be ticked any more.',
+  'quote.state.sent': 'waiting for an answer',
+  'quote.state.accepted': 'accepted',
+  'quote.state.superseded': 'replaced by another',
+  'quote.state.declined': 'declined',
+  'quote.describe.cloth': 'Made of {cloth}, washed before it is cut.',
+  'quote.describe.sewn': 'Sewn {plan}.',
   'refusal.quote.empty': 'A quote needs at least one garment.',
 
   // ── paper ───────────────────────────────────────────────────────────────────────────────────────────
@@ -575,6 +587,21 @@ export const english = {
   'draw.lay.grain': 'grain',
 
   // ── store and shells ────────────────────────────────────────────────────────────────────────────────
+  'refusal.workroom.notNew':
+    'The sample workroom goes into a new store only, so that it is never mixed with real work. Open a new file for it.',
+  'refusal.request.unknown': 'There is no request “{name}”. The list of requests is printed by --list.',
+  'refusal.request.unknownField': 'There is no field here called {fields}.',
+  'refusal.request.type': 'The field {field} is missing or of the wrong kind: {expected} is expected.',
+  'refusal.request.value': 'The field {field} must be one of: {values}.',
+  'refusal.request.kind': 'The field {field} is of a kind that cannot be used here.',
+  'refusal.request.invalid': 'The field {field} cannot be used as it is: {detail}.',
+  'refusal.request.noBody': 'Give the measures of a body, or the id of a measurement set.',
+  'refusal.request.noCloth': 'Give a cloth, or the id of one that is stored.',
+  'refusal.request.unreadable':
+    'This line is not a request. Write one JSON object a line: request and payload.',
+  'ask.usage': 'Usage: ask --store FILE, with one request a line on standard input; or ask --list.',
+  'ask.oldNode':
+    'This needs Node 22.18 or newer; here it is {version}. Run it by npm, which brings its own on Linux x64.',
   'refusal.store.noFolder':
     'There is no folder {folder}. Make it first, or choose another place for the store.',
   'refusal.store.notAStore': '{path} is a folder and not a store. Choose a file.',

@@ -1,0 +1,34 @@
+import { catalogueRequests } from './workroom/catalogue.ts'
+import { clientRequests } from './workroom/clients.ts'
+import { clothRequests } from './workroom/cloths.ts'
+import { commissionRequests } from './workroom/commissions.ts'
+import { garmentRequests } from './workroom/garments.ts'
+import { historyRequests } from './workroom/history.ts'
+import { houseRequests } from './workroom/house.ts'
+import { lengthRequests } from './workroom/lengths.ts'
+import { measurementSetRequests } from './workroom/measurement-sets.ts'
+import { paperRequests } from './workroom/papers.ts'
+import { quoteRequests } from './workroom/quotes.ts'
+import { settingsRequests } from './workroom/settings.ts'
+
+/** Everything a shell may ask of the workroom, in the order of the work. */
+export const requests = [
+  ...houseRequests,
+  ...settingsRequests,
+  ...lengthRequests,
+  ...catalogueRequests,
+  ...clientRequests,
+  ...measurementSetRequests,
+  ...clothRequests,
+  ...garmentRequests,
+  ...quoteRequests,
+  ...commissionRequests,
+  ...paperRequests,
+  ...historyRequests,
+] as const
+
+export { openStore, type Store } from './store/open.ts'
+export { type Answer, answer } from './workroom/answer.ts'
+export { documentPath } from './workroom/papers.ts'
+export type { Context, Kind, Progress, Request } from './workroom/request.ts'
+export { readerOf } from './workroom/settings.ts'

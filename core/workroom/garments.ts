@@ -1,0 +1,132 @@
+import { z } from 'zod'
+import { constructionOf } from '../draft/constructions.ts'
+import { assertCuttable } from '../lay/check.ts'
+import { firstLay } from '../lay/first-lay.ts'
+import { purchaseOf } from '../lay/purchase.ts'
+import type { Cloth } from '../lay/types.ts'
+import type { Body } from '../measure/body.ts'
+import { readBody } from '../measure/read-body.ts'
+import { estimate, type Habits } from '../price/estimate.ts'
+import type { WorkroomSettings } from '../quote/settings.ts'
+import { getCloth } from '../store/cloths.ts'
+import { getMeasurementSet } from '../store/measurement-sets.ts'
+import { phrase } from '../words/phrase.ts'
+import { Refusal, refusingAt } from '../words/refusal.ts'
+import { clothOf, readCloth } from './cloths.ts'
+import * as inputs from './inputs.ts'
+import { type Context, request } from './request.ts'
+import { settingsOf } from './settings.ts'
+
+const garment = {
+  construction: z.string().describe('id of a construction'),
+  measures: inputs.measures
+    .optional()
+    .describe('measures of a body that is not saved; else measurementSetId'),
+  measurementSetId: inputs.id.optional(),
+  unit: inputs.unit.optional(),
+  choices: inputs.choices,
+}
+const onCloth = {
+  cloth: z.strictObject(inputs.clothFields).optional().describe('a cloth that is not saved; else clothId'),
+  clothId: inputs.id.optional(),
+}
+const plainCloth = z.strictObject({ ...inputs.clothFields, pricePerMetre: inputs.money.optional() })
+
+/** The computation of a garment, without saving anything. */
+export const garmentRequests = [
+  request({
+    name: 'garment.draft',
+    kind: 'query',
+    about: 'Pieces, seams, hems, steps and fit report of a construction on a body.',
+    input: z.strictObject(garment),
+    run: (input, context) => draftFor(input, context),
+  }),
+  request({
+    name: 'garment.lay',
+    kind: 'query',
+    about: 'A first lay of a garment on a cloth, checked, and the length to buy.',
+    input: z.strictObject({
+      ...garment,
+      cloth: plainCloth.optional(),
+      clothId: inputs.id.optional(),
+      quantity: z.int().min(1).max(24).default(1),
+    }),
+    run: (input, context) => {
+      const { buying, rates } = settingsOf(context)
+      const draft = draftFor(input, context)
+      const free = { minor: 0, currency: rates.currency }
+      const asked =
+        input.cloth === undefined
+          ? undefined
+          : { ...input.cloth, pricePerMetre: input.cloth.pricePerMetre ?? free }
+      const cloth: Cloth = clothFor({ cloth: asked, clothId: input.clothId }, context)
+      const at = input.clothId === undefined ? 'cloth' : 'clothId'
+      return refusingAt(at, () => {
+        const lay = assertCuttable(
+          firstLay(draft.pieces, cloth, buying, input.quantity),
+          draft.pieces,
+          cloth,
+          input.quantity,
+        )
+        return { lay, purchase: purchaseOf(lay, cloth, buying) }
+      })
+    },
+  }),
+  request({
+    name: 'garment.estimate',
+    kind: 'query',
+    about: 'Everything computed for a garment: draft, lay, cloth, thread, hours and price.',
+    input: z.strictObject({ ...garment, ...onCloth, finishPlan: inputs.finishPlan }),
+    run: (input, context) => {
+      const settings = settingsOf(context)
+      const { construction, choices, finishPlan } = input
+      const body = bodyFor(input, context)
+      const cloth = clothFor(input, context)
+      return estimate({ construction, body, choices, cloth, finishPlan }, habitsOf(settings, input.unit))
+    },
+  }),
+]
+
+type BodyAsked = {
+  measures?: z.output<typeof inputs.measures> | undefined
+  measurementSetId?: string | undefined
+  unit?: z.output<typeof inputs.unit> | undefined
+}
+
+function draftFor(
+  input: BodyAsked & { construction: string; choices: z.output<typeof inputs.choices> },
+  context: Context,
+) {
+  const unit = input.unit ?? settingsOf(context).letterhead.unit
+  const construction = refusingAt('construction', () => constructionOf(input.construction))
+  return construction.draft(bodyFor(input, context), input.choices, unit)
+}
+
+/** The body given in the request, or that of a saved measurement set. */
+function bodyFor({ measures, measurementSetId, unit }: BodyAsked, context: Context): Body {
+  if (measurementSetId !== undefined)
+    return { measures: getMeasurementSet(context.store.db, measurementSetId, 'measurementSetId').measures }
+  if (measures === undefined) throw new Refusal(phrase('refusal.request.noBody'), 'measures')
+  return refusingAt('measures', () => readBody(measures, unit ?? settingsOf(context).letterhead.unit))
+}
+
+type ClothAsked = { cloth?: Parameters<typeof readCloth>[0] | undefined; clothId?: string | undefined }
+
+/** The cloth given in the request, or a saved one. */
+function clothFor({ cloth, clothId }: ClothAsked, context: Context) {
+  if (clothId !== undefined) return clothOf(getCloth(context.store.db, clothId, 'clothId'))
+  if (cloth === undefined) throw new Refusal(phrase('refusal.request.noCloth'), 'cloth')
+  return refusingAt('cloth', () => readCloth(cloth, settingsOf(context)))
+}
+
+/** The part of the settings that an estimate rests on. */
+export const habitsOf = (
+  { letterhead, buying, threadRules, threadStock, rates }: WorkroomSettings,
+  unit = letterhead.unit,
+): Habits => ({
+  unit,
+  buying,
+  threadRules,
+  threadStock,
+  rates,
+})

@@ -1,0 +1,36 @@
+import { z } from 'zod'
+import { listClients } from '../store/clients.ts'
+import { listCloths } from '../store/cloths.ts'
+import { listCommissions } from '../store/commissions.ts'
+import { listQuotes } from '../store/quotes.ts'
+import { findWorkroom } from '../store/workrooms.ts'
+import { request } from './request.ts'
+import { makeSample } from './sample.ts'
+import { settingsOf } from './settings.ts'
+
+export const houseRequests = [
+  request({
+    name: 'workroom.describe',
+    kind: 'query',
+    about: 'Whose workroom this is, whether it is the sample, and what is in it.',
+    input: z.strictObject({}),
+    run: (_, context) => {
+      const { db } = context.store
+      return {
+        kind: findWorkroom(db)?.kind ?? 'new',
+        name: settingsOf(context).letterhead.name,
+        clients: listClients(db).length,
+        cloths: listCloths(db).length,
+        quotes: listQuotes(db).length,
+        commissions: listCommissions(db).length,
+      }
+    },
+  }),
+  request({
+    name: 'workroom.sample',
+    kind: 'command',
+    about: 'Fills a new store with the sample workroom, Tenter Lane. Refused when anything is in it.',
+    input: z.strictObject({}),
+    run: (_, context) => makeSample(context),
+  }),
+]

@@ -1,0 +1,66 @@
+import { z } from 'zod'
+import { MEASURE_SOURCES } from '../measure/body.ts'
+import { FINISH_PLAN_IDS } from '../sew/finish-plans.ts'
+import { readDay } from '../words/dates.ts'
+import { Refusal } from '../words/refusal.ts'
+import { WORKROOM_UNITS } from '../words/units.ts'
+
+/** Parts of inputs that several requests share. Plain JSON, so that each has a JSON Schema. */
+
+export const id = z.string().min(1).max(64).describe('id of a stored thing')
+export const revision = z.int().min(1).describe('the revision that was seen; an older one is refused')
+export const line = (most: number) => z.string().trim().max(most)
+export const named = z.string().trim().min(1).max(200)
+export const day = z
+  .string()
+  .refine(isDay, 'a day is written as year-month-day')
+  .describe('calendar day, YYYY-MM-DD')
+export const unit = z.enum(WORKROOM_UNITS).describe('unit of lengths given as text without one')
+export const length = z
+  .union([z.number(), z.string()])
+  .describe('mm as a number, or a text such as "38 1/2 in"')
+export const partOfOne = z.number().min(0).max(1)
+export const minor = z.int().min(0).max(1_000_000_000_000)
+export const money = z
+  .strictObject({ minor, currency: z.string().regex(/^[A-Z]{3}$/) })
+  .describe('whole minor units and ISO 4217 currency')
+export const finishPlan = z.enum(FINISH_PLAN_IDS).default('machineWhereHidden')
+
+export const measures = z
+  .record(
+    z.string(),
+    z.union([
+      length,
+      z.strictObject({ length, source: z.enum(MEASURE_SOURCES).optional(), sd: length.optional() }),
+    ]),
+  )
+  .describe('body dimensions by their ISO 8559-1 names')
+
+export const choices = z
+  .record(z.string(), z.union([z.number(), z.string(), z.boolean()]))
+  .default({})
+  .describe('choices of the construction; what is not given is worked out from the body')
+
+export const clothFields = {
+  name: named.default('cloth'),
+  fibre: line(80).default(''),
+  width: length.describe('as sold'),
+  selvedge: length.or(z.literal(0)).default(0).describe('lost at each side'),
+  warpShrinkage: partOfOne.default(0).describe('in washing, along the cloth, in parts of one'),
+  weftShrinkage: partOfOne.default(0).describe('in washing, across the cloth, in parts of one'),
+  rightSide: z.boolean().default(false),
+  nap: z.boolean().default(false),
+  thickness: z.number().default(0.4).describe('of one layer, mm'),
+  increment: length.default(100).describe('the shop sells by steps of this'),
+  pricePerMetre: money,
+}
+
+function isDay(text: string): boolean {
+  try {
+    readDay(text)
+    return true
+  } catch (error) {
+    if (error instanceof Refusal) return false
+    throw error
+  }
+}

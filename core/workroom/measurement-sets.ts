@@ -1,0 +1,75 @@
+import { z } from 'zod'
+import { readBody } from '../measure/read-body.ts'
+import { getClient } from '../store/clients.ts'
+import { getMeasurementSet, insertMeasurementSet, updateMeasurementSet } from '../store/measurement-sets.ts'
+import { phrase } from '../words/phrase.ts'
+import { Refusal, refusingAt } from '../words/refusal.ts'
+import { recorded } from './history.ts'
+import * as inputs from './inputs.ts'
+import { request } from './request.ts'
+import { settingsOf, today } from './settings.ts'
+
+const taking = {
+  day: inputs.day.optional().describe('day of the taking; today when not given'),
+  takenBy: inputs.line(200).default(''),
+  over: inputs.line(200).default('').describe('what was worn under the tape'),
+  note: inputs.line(2000).default(''),
+  unit: inputs.unit.optional(),
+  measures: inputs.measures,
+}
+
+export const measurementSetRequests = [
+  request({
+    name: 'measurementSet.add',
+    kind: 'command',
+    about: 'Records one dated taking of a client’s measures, in place of an earlier one if it says so.',
+    input: z.strictObject({ clientId: inputs.id, supersedes: inputs.id.optional(), ...taking }),
+    run: ({ clientId, supersedes, measures, ...given }, context) => {
+      const { db } = context.store
+      getClient(db, clientId, 'clientId')
+      if (supersedes !== undefined && getMeasurementSet(db, supersedes, 'supersedes').clientId !== clientId) {
+        throw new Refusal(phrase('refusal.measure.otherClient'), 'supersedes')
+      }
+      const unit = given.unit ?? settingsOf(context).letterhead.unit
+      const set = insertMeasurementSet(db, {
+        ...given,
+        id: context.newId(),
+        clientId,
+        unit,
+        day: given.day ?? today(context),
+        measures: refusingAt('measures', () => readBody(measures, unit)).measures,
+        supersedes: supersedes ?? null,
+        createdAt: context.now(),
+      })
+      recorded(context, 'measurementSet.add', 'measurementSet', set.id, null, set)
+      return { measurementSet: set }
+    },
+  }),
+  request({
+    name: 'measurementSet.change',
+    kind: 'command',
+    about: 'Corrects a measurement set that no quote has used yet.',
+    input: z.strictObject({ id: inputs.id, revision: inputs.revision, ...taking }),
+    run: ({ id, revision, measures, ...given }, context) => {
+      const { db } = context.store
+      const before = getMeasurementSet(db, id)
+      const unit = given.unit ?? before.unit
+      const read = refusingAt('measures', () => readBody(measures, unit)).measures
+      const set = updateMeasurementSet(db, id, revision, {
+        ...given,
+        unit,
+        day: given.day ?? before.day,
+        measures: read,
+      })
+      recorded(context, 'measurementSet.change', 'measurementSet', id, before, set)
+      return { measurementSet: set }
+    },
+  }),
+  request({
+    name: 'measurementSet.get',
+    kind: 'query',
+    about: 'One measurement set.',
+    input: z.strictObject({ id: inputs.id }),
+    run: ({ id }, { store }) => ({ measurementSet: getMeasurementSet(store.db, id) }),
+  }),
+]

@@ -1,0 +1,142 @@
+import { z } from 'zod'
+import { constructionOf } from '../draft/constructions.ts'
+import { cuttingSheet } from '../paper/cutting-sheet.ts'
+import type { PaperDocument } from '../paper/page.ts'
+import { printPdf } from '../paper/pdf.ts'
+import { quoteSheet } from '../paper/quote-sheet.ts'
+import type { GarmentSheet } from '../paper/sheet.ts'
+import { workOrder } from '../paper/work-order.ts'
+import { attachmentPath, putAttachment, readAttachment } from '../store/attachments.ts'
+import { getCommission, getGarment, stepsOfGarments } from '../store/commissions.ts'
+import { type DocumentRow, insertDocument, latestDocument } from '../store/documents.ts'
+import { getQuote } from '../store/quotes.ts'
+import type { DocumentKind } from '../store/schema.ts'
+import { recorded } from './history.ts'
+import * as inputs from './inputs.ts'
+import { type Context, request } from './request.ts'
+import { settingsOf, today } from './settings.ts'
+
+const byId = z.strictObject({ id: inputs.id })
+
+/** Papers. Each answers with a document; a shell hands its file to the maker. */
+export const paperRequests = [
+  request({
+    name: 'quote.print',
+    kind: 'job',
+    about: 'The quote as PDF for the client. Printed once; asked again, it is the same file.',
+    input: byId,
+    run: async ({ id }, context) => {
+      const { snapshot, number, createdAt } = getQuote(context.store.db, id)
+      const earlier = latestDocument(context.store.db, 'quote', id, null)
+      if (earlier !== undefined) {
+        readAttachment(context.store.attachments, earlier.hash, 'pdf')
+        return { document: inShort(earlier) }
+      }
+      const sheet = quoteSheet(snapshot)
+      return {
+        document: await kept(
+          { kind: 'quote', quoteId: id, garmentId: null, name: number },
+          sheet,
+          createdAt,
+          context,
+        ),
+      }
+    },
+  }),
+  request({
+    name: 'workOrder.print',
+    kind: 'job',
+    about: 'The work order of one garment as PDF, with what is ticked by now.',
+    input: z.strictObject({ garmentId: inputs.id }),
+    run: async ({ garmentId }, context) => ({
+      document: await garmentPaper('workOrder', garmentId, workOrder, context),
+    }),
+  }),
+  request({
+    name: 'cuttingSheet.print',
+    kind: 'job',
+    about: 'The cutting sheet of one garment as PDF: the lay to scale and the figures to chalk.',
+    input: z.strictObject({ garmentId: inputs.id }),
+    run: async ({ garmentId }, context) => ({
+      document: await garmentPaper('cuttingSheet', garmentId, cuttingSheet, context),
+    }),
+  }),
+]
+
+const PAPER_NAME: Record<Exclude<DocumentKind, 'quote'>, string> = {
+  workOrder: 'work-order',
+  cuttingSheet: 'cutting-sheet',
+}
+
+async function garmentPaper(
+  kind: 'workOrder' | 'cuttingSheet',
+  garmentId: string,
+  lay: (sheet: GarmentSheet) => PaperDocument,
+  context: Context,
+) {
+  const { db } = context.store
+  const garment = getGarment(db, garmentId, 'garmentId')
+  const commission = getCommission(db, garment.commissionId)
+  const { snapshot } = getQuote(db, commission.quoteId)
+  const line = snapshot.lines.find(({ id }) => id === garment.quoteGarmentId)!
+  const steps = stepsOfGarments(db, [garmentId])
+  const { choices } = constructionOf(line.construction)
+  const sheet = lay({
+    snapshot,
+    line,
+    commissionNumber: commission.number,
+    copy: garment.copy,
+    day: today(context),
+    stepsDone: Object.fromEntries(
+      steps.flatMap(({ key, doneAt }) => (doneAt === null ? [] : [[key, doneAt]])),
+    ),
+    lengthChoices: Object.entries(choices).flatMap(([id, { kind }]) => (kind === 'length' ? [id] : [])),
+    timeZone: settingsOf(context).timeZone,
+  })
+  const name = `${commission.number}-${garment.position}-${PAPER_NAME[kind]}`
+  return kept({ kind, quoteId: commission.quoteId, garmentId, name }, sheet, context.now(), context)
+}
+
+type Paper = { kind: DocumentKind; quoteId: string; garmentId: string | null; name: string }
+
+/** Prints a sheet, puts the file safely on disk, and only then writes the row that names it. */
+async function kept(paper: Paper, sheet: PaperDocument, createdAt: string, context: Context) {
+  const { store } = context
+  context.report({ done: 0.2, doing: 'print' })
+  const bytes = await printPdf(sheet, {
+    title: paper.name,
+    language: settingsOf(context).letterhead.locale,
+    createdAt,
+  })
+  context.signal.throwIfAborted()
+  const { hash } = putAttachment(store.attachments, bytes, 'pdf')
+  return store.transaction(() => {
+    const row = insertDocument(store.db, {
+      ...paper,
+      id: context.newId(),
+      hash,
+      bytes: bytes.length,
+      pages: sheet.pages.length,
+      createdAt: context.now(),
+    })
+    recorded(context, `${paper.kind}.print`, 'document', row.id, null, {
+      kind: row.kind,
+      name: row.name,
+      hash,
+    })
+    return inShort(row)
+  })
+}
+
+const inShort = ({ id, kind, name, hash, pages, bytes }: DocumentRow) => ({
+  id,
+  kind,
+  name,
+  hash,
+  pages,
+  bytes,
+})
+
+/** Where the file of a document lies, for a shell that may say so. */
+export const documentPath = ({ store }: Pick<Context, 'store'>, hash: string): string =>
+  attachmentPath(store.attachments, hash, 'pdf')

@@ -1,0 +1,179 @@
+import { z } from 'zod'
+import { constructionOf } from '../draft/constructions.ts'
+import { estimate, type Habits } from '../price/estimate.ts'
+import { counterFor, numberOf } from '../quote/numbers.ts'
+import { type LineDraft, quoteSnapshot } from '../quote/snapshot.ts'
+import type { QuotedCloth } from '../quote/types.ts'
+import { getClient } from '../store/clients.ts'
+import { getCloth } from '../store/cloths.ts'
+import { takeNumber } from '../store/counters.ts'
+import { getMeasurementSet, markUsed } from '../store/measurement-sets.ts'
+import { getQuote, insertQuote, listQuotes, type QuoteStanding, setQuoteState } from '../store/quotes.ts'
+import { type PhraseCode, phrase } from '../words/phrase.ts'
+import { Refusal, refusingAt } from '../words/refusal.ts'
+import { clothOf } from './cloths.ts'
+import { commissionFrom } from './commissions.ts'
+import { habitsOf } from './garments.ts'
+import { recorded } from './history.ts'
+import * as inputs from './inputs.ts'
+import { type Context, request } from './request.ts'
+import { settingsOf, today } from './settings.ts'
+
+const line = z.strictObject({
+  wearerId: inputs.id.describe('client who wears it'),
+  measurementSetId: inputs.id,
+  construction: z.string(),
+  choices: inputs.choices,
+  clothId: inputs.id,
+  finishPlan: inputs.finishPlan,
+  quantity: z.int().min(1).max(200).default(1),
+})
+const order = z.strictObject({
+  customerId: inputs.id.describe('client who pays'),
+  lines: z.array(line).min(1).max(40),
+  supersedes: inputs.id.optional().describe('id of a sent quote that this one replaces'),
+})
+type Line = z.output<typeof line>
+
+export const quoteRequests = [
+  request({
+    name: 'quote.save',
+    kind: 'command',
+    about: 'Reckons and saves a quote. From then on it is frozen; only what becomes of it changes.',
+    input: order,
+    run: (input, context) => ({ quote: saveQuote(input, context) }),
+  }),
+  request({
+    name: 'quote.get',
+    kind: 'query',
+    about: 'One quote with everything it was reckoned from.',
+    input: z.strictObject({ id: inputs.id }),
+    run: ({ id }, { store }) => ({ quote: getQuote(store.db, id) }),
+  }),
+  request({
+    name: 'quotes.list',
+    kind: 'query',
+    about: 'Every quote in short, oldest first.',
+    input: z.strictObject({}),
+    run: (_, { store }) => ({ quotes: listQuotes(store.db).map(inShort) }),
+  }),
+  request({
+    name: 'quote.accept',
+    kind: 'command',
+    about: 'Takes a sent quote as accepted and makes its commission.',
+    input: z.strictObject({
+      id: inputs.id,
+      dueDay: inputs.day.optional(),
+      note: inputs.line(2000).default(''),
+    }),
+    run: ({ id, dueDay, note }, context) => {
+      const quote = sentQuote(id, 'id', context)
+      becomes(quote, 'accepted', 'quote.accept', context)
+      return { commission: commissionFrom(quote, { dueDay: dueDay ?? null, note }, context) }
+    },
+  }),
+  request({
+    name: 'quote.decline',
+    kind: 'command',
+    about: 'Notes that the customer did not take a quote.',
+    input: z.strictObject({ id: inputs.id }),
+    run: ({ id }, context) => {
+      becomes(sentQuote(id, 'id', context), 'declined', 'quote.decline', context)
+      return { quote: inShort(getQuote(context.store.db, id)) }
+    },
+  }),
+]
+
+/** Reckons a quote from what is stored, numbers it, freezes the measures it uses and stores it. */
+export function saveQuote({ customerId, lines, supersedes }: z.output<typeof order>, context: Context) {
+  const { db } = context.store
+  const settings = settingsOf(context)
+  const customer = getClient(db, customerId, 'customerId')
+  const replaced = supersedes === undefined ? undefined : sentQuote(supersedes, 'supersedes', context)
+  const habits = habitsOf(settings)
+  const drafts = lines.map((asked, i) => refusingAt(`lines.${i}`, () => lineOf(asked, habits, context)))
+  const day = today(context)
+  const snapshot = quoteSnapshot({
+    number: numberOf('quote', day, takeNumber(db, counterFor('quote', day))),
+    day,
+    settings,
+    customer: { id: customer.id, name: customer.name, address: customer.address },
+    lines: drafts,
+    ...(replaced === undefined ? {} : { supersedes: replaced.number }),
+  })
+  const id = context.newId()
+  const { number, version } = snapshot
+  const row = {
+    id,
+    number,
+    customerId,
+    day,
+    snapshot,
+    snapshotVersion: version,
+    supersedes: supersedes ?? null,
+    createdAt: context.now(),
+  }
+  const rests = drafts.map(({ id: lineId, wearer, measurementSet, construction, quantity, cloth }, i) => ({
+    ...{ id: lineId, quoteId: id, position: i + 1, construction, quantity },
+    wearerId: wearer.id,
+    measurementSetId: measurementSet.id,
+    clothId: cloth.id ?? null,
+  }))
+  for (const { measurementSetId } of lines) markUsed(db, measurementSetId, context.now())
+  insertQuote(db, row, rests)
+  if (replaced !== undefined) becomes(replaced, 'superseded', 'quote.save', context)
+  recorded(context, 'quote.save', 'quote', id, null, { number, total: snapshot.total })
+  return getQuote(db, id)
+}
+
+function lineOf(asked: Line, habits: Habits, context: Context): LineDraft {
+  const { db } = context.store
+  const wearer = getClient(db, asked.wearerId, 'wearerId')
+  const set = getMeasurementSet(db, asked.measurementSetId, 'measurementSetId')
+  if (set.clientId !== wearer.id)
+    throw new Refusal(phrase('refusal.quote.otherBody', { wearer: wearer.name }), 'measurementSetId')
+  const cloth: QuotedCloth = clothOf(getCloth(db, asked.clothId, 'clothId'))
+  const construction = refusingAt('construction', () => constructionOf(asked.construction))
+  const body = { measures: set.measures }
+  const { choices, finishPlan, quantity } = asked
+  const reckoned = estimate({ construction: construction.id, body, choices, cloth, finishPlan }, habits)
+  return {
+    id: context.newId(),
+    wearer: { id: wearer.id, name: wearer.name },
+    measurementSet: { id: set.id, day: set.day },
+    body,
+    quantity,
+    construction: construction.id,
+    title: phrase(`draft.construction.${construction.id}` as PhraseCode),
+    description: [
+      ...construction.describe(reckoned.draft),
+      phrase('quote.describe.cloth', { cloth: cloth.name }),
+      phrase('quote.describe.sewn', { plan: phrase(`sew.finishPlan.${finishPlan}`) }),
+    ],
+    asked: choices,
+    cloth,
+    estimate: reckoned,
+  }
+}
+
+/** @throws Refusal when the quote is not one that still waits for an answer */
+function sentQuote(id: string, field: string, { store }: Context): QuoteStanding {
+  const quote = getQuote(store.db, id, field)
+  if (quote.state === 'sent') return quote
+  const state = phrase(`quote.state.${quote.state}`)
+  throw new Refusal(phrase('refusal.quote.notSent', { number: quote.number, state }), field)
+}
+
+function becomes(quote: QuoteStanding, state: QuoteStanding['state'], name: string, context: Context): void {
+  setQuoteState(context.store.db, quote.id, state, context.now())
+  recorded(context, name, 'quote', quote.id, { state: quote.state }, { state })
+}
+
+const inShort = ({ id, number, customerId, day, state, snapshot }: QuoteStanding) => ({
+  ...{ id, number, customerId, day, state },
+  customer: snapshot.customer.name,
+  garments: snapshot.lines.map(({ title, wearer, quantity }) => ({ title, wearer: wearer.name, quantity })),
+  validUntil: snapshot.validUntil,
+  total: snapshot.total,
+  supersedes: snapshot.supersedes ?? null,
+})

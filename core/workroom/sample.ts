@@ -1,0 +1,188 @@
+import { readBody } from '../measure/read-body.ts'
+import { insertClient } from '../store/clients.ts'
+import { insertCloth } from '../store/cloths.ts'
+import { insertMeasurementSet } from '../store/measurement-sets.ts'
+import { setQuoteState } from '../store/quotes.ts'
+import { findWorkroom, insertWorkroom, isEmpty } from '../store/workrooms.ts'
+import { phrase } from '../words/phrase.ts'
+import { Refusal } from '../words/refusal.ts'
+import { commissionFrom, tickStep } from './commissions.ts'
+import { DEFAULT_SETTINGS } from './default-settings.ts'
+import { recorded } from './history.ts'
+import { saveQuote } from './quotes.ts'
+import type { Context } from './request.ts'
+import { today } from './settings.ts'
+
+/** Everyone and everything in it is invented. */
+const LETTERHEAD = {
+  ...DEFAULT_SETTINGS.letterhead,
+  name: 'Tenter Lane Workroom',
+  address: ['The Old Fulling Mill', '4 Tenter Lane', 'Harrowby'],
+  email: 'bench@tenterlane.example',
+  phone: '01632 960 118',
+}
+
+const CLIENTS = [
+  {
+    name: 'Þórunn Vale',
+    address: ['2 Ferry Steps', 'Harrowby'],
+    email: 'thorunn@mail.example',
+    note: 'Likes long sleeves. Allergic to lanolin: no greasy wool next to the skin.',
+    measures: {
+      ...{
+        stature: '168',
+        cervicalHeight: '143.5',
+        headGirth: '56.5',
+        neckBaseGirth: '38.5',
+        shoulderLength: '12.4',
+      },
+      ...{
+        bustGirth: '96',
+        waistGirth: '79.5',
+        hipGirth: '103',
+        armLength: '58.5',
+        upperArmGirth: '30',
+        elbowGirth: '26.5',
+      },
+      ...{ forearmGirth: '25', wristGirth: '16.2', handGirth: '19', waistHeight: '103.5', hipHeight: '88' },
+      ...{ insideLegHeight: '78', kneeHeight: '46', calfGirth: '37' },
+    },
+  },
+  {
+    name: 'Łucja Orme',
+    address: ['Weir Cottage', 'Nether Harrowby'],
+    email: 'lucja@mail.example',
+    note: '',
+    measures: {
+      ...{
+        stature: '159',
+        cervicalHeight: '136',
+        headGirth: '55',
+        neckBaseGirth: '39',
+        shoulderLength: '11.8',
+      },
+      ...{
+        bustGirth: '112',
+        waistGirth: '98',
+        hipGirth: '118',
+        armLength: '54',
+        upperArmGirth: '36',
+        elbowGirth: '30',
+      },
+      ...{ forearmGirth: '27.5', wristGirth: '17', handGirth: '18.8', waistHeight: '97', hipHeight: '82.5' },
+      ...{ insideLegHeight: '72', kneeHeight: '43', calfGirth: '40' },
+    },
+  },
+  {
+    name: 'Ἑλένη Marsh',
+    address: ['Assize House Museum', 'Harrowby'],
+    email: 'workroom@assize-house.example',
+    note: 'Buys for the museum’s guides.',
+    measures: undefined,
+  },
+] as const
+
+const CLOTHS = [
+  {
+    name: 'White linen, plain weave',
+    fibre: 'linen',
+    ...{ width: 1500, selvedge: 0, warpShrinkage: 0.05, weftShrinkage: 0.03, rightSide: false, nap: false },
+    ...{ thickness: 0.4, increment: 100, priceMinor: 1650, currency: 'GBP' },
+    note: '185 g/m². Washed once at 60 °C before cutting.',
+  },
+  {
+    name: 'Natural linen, narrow loom',
+    fibre: 'linen',
+    ...{ width: 914.4, selvedge: 0, warpShrinkage: 0.06, weftShrinkage: 0.04, rightSide: false, nap: false },
+    ...{ thickness: 0.5, increment: 100, priceMinor: 1320, currency: 'GBP' },
+    note: 'A yard wide. Unbleached, softens in the wash.',
+  },
+] as const
+
+/** Steps of the sample's open garment that are already done. */
+const DONE = ['wash', 'cut', 'shoulders', 'gores', 'gussets']
+
+/**
+ * Three clients, two cloths, a quote that waits for its answer, and a commission half done.
+ * @throws Refusal when the store is not new: the sample is never mixed with a workroom's own work
+ */
+export function makeSample(context: Context) {
+  const { db } = context.store
+  if (findWorkroom(db) !== undefined || !isEmpty(db)) throw new Refusal(phrase('refusal.workroom.notNew'))
+  const made = { createdAt: context.now() }
+  const settings = { ...DEFAULT_SETTINGS, letterhead: LETTERHEAD }
+  const workroom = insertWorkroom(db, { ...made, id: context.newId(), kind: 'sample', settings })
+  const day = today(context)
+  const people = CLIENTS.map(({ measures, ...client }) => {
+    const row = insertClient(db, {
+      ...made,
+      ...client,
+      address: [...client.address],
+      phone: '',
+      id: context.newId(),
+    })
+    if (measures === undefined) return { id: row.id, set: '' }
+    const set = insertMeasurementSet(db, {
+      ...{
+        ...made,
+        id: context.newId(),
+        clientId: row.id,
+        day,
+        takenBy: 'the workroom',
+        over: 'shift',
+        note: '',
+        unit: 'cm',
+      },
+      measures: readBody(measures, 'cm').measures,
+    })
+    return { id: row.id, set: set.id }
+  })
+  const cloths = CLOTHS.map((cloth) => insertCloth(db, { ...made, ...cloth, id: context.newId() }).id)
+  const [thorunn, lucja, museum] = people as [Person, Person, Person]
+  const tunic = { construction: 'goredUndertunic', quantity: 1 }
+
+  const taken = saveQuote(
+    {
+      customerId: thorunn.id,
+      lines: [
+        {
+          ...tunic,
+          wearerId: thorunn.id,
+          measurementSetId: thorunn.set,
+          clothId: cloths[0]!,
+          choices: {},
+          finishPlan: 'machineWhereHidden',
+        },
+      ],
+    },
+    context,
+  )
+  setQuoteState(db, taken.id, 'accepted', context.now())
+  const commission = commissionFrom(taken, { dueDay: null, note: '' }, context)
+  for (const step of commission.garments[0]!.steps) if (DONE.includes(step.key)) tickStep(step, context)
+
+  const waiting = saveQuote(
+    {
+      customerId: museum.id,
+      lines: [
+        {
+          ...{ ...tunic, wearerId: lucja.id, measurementSetId: lucja.set, clothId: cloths[1]! },
+          choices: { hemLevel: 'ankle', gores: 6, neck: 'round' },
+          finishPlan: 'allByHand',
+        },
+      ],
+    },
+    context,
+  )
+  recorded(context, 'workroom.sample', 'workroom', workroom.id, null, { kind: 'sample' })
+  return {
+    clients: people.map(({ id }) => id),
+    measurementSets: people.map(({ set }) => set).filter((id) => id !== ''),
+    cloths,
+    quotes: [taken.id, waiting.id],
+    commission: commission.id,
+    garment: commission.garments[0]!.id,
+  }
+}
+
+type Person = { id: string; set: string }

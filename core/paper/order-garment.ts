@@ -6,7 +6,7 @@ import type { QuoteLine } from '../quote/types.ts'
 import { printLength, printLengthBare } from '../words/length.ts'
 import { type Reader, say } from '../words/say.ts'
 import type { Block } from './block.ts'
-import type { Cell, Row } from './cells.ts'
+import type { Cell } from './cells.ts'
 import { capital, nameOf } from './names.ts'
 import { type GarmentSheet, tellerOf } from './sheet.ts'
 
@@ -16,7 +16,8 @@ export function measureTable(line: QuoteLine, reader: Reader): Block {
   const rows = Object.entries(line.body.measures).map(([id, measure]): Cell[] => {
     const size = printLength(measure.mm, reader.unit, reader.locale)
     const name = capital(nameOf('measure', id, reader))
-    if (measure.source === 'taken') return [name, { words: size, look: 'cellStrong' }, '']
+    if (measure.source === 'taken')
+      return [name, { words: size, look: 'cellStrong' }, tell('paper.measure.taken')]
     if (measure.source === 'carried')
       return [name, { words: size, look: 'cellStrong' }, tell('paper.measure.carried')]
     const doubt =
@@ -32,45 +33,30 @@ export function measureTable(line: QuoteLine, reader: Reader): Block {
   ])
 }
 
-/** The choices as drafted, and the finished sizes they gave. */
+/** The finished sizes, then the choices they come from, two to a row. */
 export function choiceTables({ line, lengthChoices = [] }: GarmentSheet, reader: Reader): Block[] {
   const tell = tellerOf(reader)
   const { choices, sizes } = line.estimate.draft
-  const table = (heading: string, rows: Row[]): Block[] => [
+  const strong = (words: string): Cell => ({ words, look: 'cellStrong' })
+  const table = (heading: string, rows: readonly Cell[][]): Block[] => [
     { kind: 'heading', level: 3, words: heading },
-    {
-      kind: 'table',
-      headings: false,
-      before: 1,
-      pad: { above: 0.7, below: 0.7, gap: 3 },
-      columns: [
-        { heading: '', share: 56 },
-        { heading: '', share: 44, look: 'cellStrong' },
-      ],
-      rows,
-    },
+    { ...pairs(rows, ['', '']), headings: false, before: 1, pad: { above: 0.7, below: 0.7, gap: 3 } },
   ]
   return [
-    {
-      kind: 'beside',
-      share: 0.5,
-      before: 5,
-      left: table(
-        tell('paper.order.choices'),
-        Object.entries(choices).map(([id, value]) => ({
-          cells: [
-            capital(nameOf('choice', id, reader)),
-            choiceValue(value, lengthChoices.includes(id), reader),
-          ],
-        })),
-      ),
-      right: table(
-        tell('paper.order.sizes'),
-        sizes.map(({ name, mm }) => ({
-          cells: [say(name, reader), printLength(mm, reader.unit, reader.locale)],
-        })),
-      ),
-    },
+    ...table(
+      tell('paper.order.sizes'),
+      sizes.map(({ name, mm }) => [
+        capital(say(name, reader)),
+        strong(printLength(mm, reader.unit, reader.locale)),
+      ]),
+    ),
+    ...table(
+      tell('paper.order.choices'),
+      Object.entries(choices).map(([id, value]) => [
+        capital(nameOf('choice', id, reader)),
+        strong(choiceValue(value, lengthChoices.includes(id), reader)),
+      ]),
+    ),
   ]
 }
 
@@ -81,12 +67,13 @@ function choiceValue(value: ChoiceValue, isLength: boolean, reader: Reader): str
   return isLength ? printLength(value, reader.unit, reader.locale) : tell('paper.number', { number: value })
 }
 
-/** Three-column rows set two by two across the sheet, filled downward. */
-function pairs(rows: readonly Cell[][], headings: readonly string[]): Block {
+/** Rows of two or three cells set two by two across the sheet, filled downward. */
+function pairs(rows: readonly Cell[][], headings: readonly string[]): Block & { kind: 'table' } {
   const half = Math.ceil(rows.length / 2)
-  const columns = headings.map((heading, i) => ({ heading, share: [36, 20, 28][i]! }))
+  const shares = headings.length === 2 ? [50, 34] : [36, 20, 28]
+  const columns = headings.map((heading, i) => ({ heading, share: shares[i]! }))
   const gap = { heading: '', share: 3 }
-  const empty = ['', '', '']
+  const empty = headings.map(() => '')
   return {
     kind: 'table',
     columns: rows.length < 2 ? columns : [...columns, gap, ...columns],
@@ -136,10 +123,12 @@ function countOf({ copies }: Piece, reader: Reader): string {
 }
 
 /** The allowances of a piece's seams, then those of its hems, each once, the widest last. */
-function allowancesOf({ edges }: Piece, reader: Reader): string {
+function allowancesOf({ edges, slits }: Piece, reader: Reader): string {
   const tell = tellerOf(reader)
+  // A slit takes its allowance out of the piece itself; nothing is left beyond it.
+  const beyond = edges.filter(({ on }) => !slits.some(({ id }) => id === on))
   const widths = (turned: boolean) =>
-    [...new Set(edges.filter((edge) => edge.turned === turned).map((edge) => edge.allowance))]
+    [...new Set(beyond.filter((edge) => edge.turned === turned).map((edge) => edge.allowance))]
       .sort((a, b) => a - b)
       .map((mm) => (mm === 0 ? tell('paper.piece.fold') : printLengthBare(mm, reader.unit, reader.locale)))
       .join(', ')

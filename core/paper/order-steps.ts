@@ -1,4 +1,4 @@
-import { type Draft, type Hem, type Seam, type Span, STAGES, type Stage, type Step } from '../draft/types.ts'
+import type { Draft, Hem, Seam, Span, Stage, Step } from '../draft/types.ts'
 import type { Row as StitchRow } from '../sew/types.ts'
 import { dayAt } from '../words/dates.ts'
 import { printLengthBare } from '../words/length.ts'
@@ -10,16 +10,24 @@ import { nameOf } from './names.ts'
 import { type GarmentSheet, readerOf, tellerOf } from './sheet.ts'
 
 /**
- * The making, stage by stage in sewing order: every step with a box to tick, its time and room for the time
+ * The making in sewing order, under the stage each step belongs to: every step with a box to tick, its time and room for the time
  * it really took; under it each seam and hem with its stitch and figures.
  */
 export function stepBlocks(sheet: GarmentSheet): Block[] {
   const reader = readerOf(sheet.snapshot)
   const { steps } = sheet.line.estimate.draft
-  return STAGES.flatMap((stage) => {
-    const own = steps.filter((step) => step.stage === stage)
-    return own.length === 0 ? [] : stageBlocks(stage, own, sheet, reader)
-  })
+  return inRuns(steps).flatMap((run) => stageBlocks(run[0]!.stage, run, sheet, reader))
+}
+
+/** Steps one after the other that belong to the same stage. A stage may come round again. */
+function inRuns(steps: readonly Step[]): Step[][] {
+  const runs: Step[][] = []
+  for (const step of steps) {
+    const last = runs.at(-1)
+    if (last?.[0]?.stage === step.stage) last.push(step)
+    else runs.push([step])
+  }
+  return runs
 }
 
 function stageBlocks(stage: Stage, steps: readonly Step[], sheet: GarmentSheet, reader: Reader): Block[] {

@@ -4,6 +4,7 @@ import { say } from '../words/say.ts'
 import type { Block } from './block.ts'
 import type { Row } from './cells.ts'
 import { layPages } from './flow.ts'
+import { capital } from './names.ts'
 import type { PaperDocument } from './page.ts'
 import { facts, footOf, letterhead, listed, readerOf, refuseUnprintable, tellerOf } from './sheet.ts'
 
@@ -82,7 +83,7 @@ function garment(line: QuoteLine, snapshot: QuoteSnapshot): Row {
     cells: [
       {
         paragraphs: [
-          { words: say(line.title, reader), look: 'subheading' },
+          { words: capital(say(line.title, reader)), look: 'subheading' },
           { words: tell('paper.quote.wearer', { wearer: line.wearer.name }), look: 'proseItalic' },
           { words: line.description.map((sentence) => say(sentence, reader)).join(' '), look: 'prose' },
         ],
@@ -94,24 +95,29 @@ function garment(line: QuoteLine, snapshot: QuoteSnapshot): Row {
   }
 }
 
-/** Net, tax, total and deposit, standing under the column of amounts. */
+/** Net, tax, total and deposit (without tax only the last two), standing under the column of amounts. */
 function sums(snapshot: QuoteSnapshot): Block {
   const reader = readerOf(snapshot)
   const tell = tellerOf(reader)
   const amount = (value: QuoteLine['net']) => printMoney(value, reader.locale)
   const rate = new Intl.NumberFormat(reader.locale, { style: 'percent', maximumFractionDigits: 2 })
   const percent = rate.format(snapshot.tax.basisPoints / 10_000)
+  const untaxed = snapshot.tax.basisPoints === 0
   const rows: Row[] = [
-    { cells: ['', tell('paper.quote.net'), amount(snapshot.net)] },
+    ...(untaxed
+      ? []
+      : [
+          { cells: ['', tell('paper.quote.net'), amount(snapshot.net)] },
+          {
+            cells: [
+              '',
+              tell('paper.quote.tax', { name: snapshot.tax.name, rate: percent }),
+              amount(snapshot.tax.amount),
+            ],
+          },
+        ]),
     {
-      cells: [
-        '',
-        tell('paper.quote.tax', { name: snapshot.tax.name, rate: percent }),
-        amount(snapshot.tax.amount),
-      ],
-    },
-    {
-      over: 'sum',
+      ...(untaxed ? {} : { over: 'sum' as const }),
       cells: [
         '',
         { words: tell('paper.quote.total'), look: 'amountTotal' },

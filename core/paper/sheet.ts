@@ -7,6 +7,7 @@ import { type Reader, say } from '../words/say.ts'
 import type { Block } from './block.ts'
 import type { Foot } from './flow.ts'
 import { plainText, runsOf } from './fonts.ts'
+import { capital } from './names.ts'
 
 /** What the sheets of one garment are made from. */
 export type GarmentSheet = {
@@ -114,7 +115,7 @@ export function garmentHead(tell: Teller, title: string, sheet: GarmentSheet): B
         { kind: 'heading', level: 1, words: title },
         {
           kind: 'paragraph',
-          words: tell('paper.garment.forWhom', { title: line.title, wearer: line.wearer.name }),
+          words: capital(tell('paper.garment.forWhom', { title: line.title, wearer: line.wearer.name })),
           look: 'total',
           before: 1,
         },

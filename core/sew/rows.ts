@@ -19,14 +19,15 @@ export function seamRows(
   return finish === 'open' && plan.edges !== null ? [join, row('edge', plan.edges, 2 * length)] : [join]
 }
 
-/** The one row that sews a hem: neck and slit are worked by their own stitch, the rest as seen or hidden. */
+/** The one row that sews a hem: neck, slit and the edge of their facing are worked by their own stitch, the rest as seen or hidden. */
 export function hemRows(
   step: string,
   { id, kind, length, seen }: Hem,
   plan: FinishPlan,
   thickness: number,
 ): Row[] {
-  const stitch = kind === 'neck' || kind === 'slit' ? plan.neck : seen ? plan.hemsSeen : plan.hemsHidden
+  const inTheHand = kind === 'neck' || kind === 'slit' || kind === 'facingEdge'
+  const stitch = inTheHand ? plan.neck : seen ? plan.hemsSeen : plan.hemsHidden
   return [rowOf(step, id, 'hem', stitch, length, thickness)]
 }
 

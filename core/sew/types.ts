@@ -11,7 +11,7 @@ export type FinishPlan = {
   edges: StitchId | null
   hemsSeen: StitchId
   hemsHidden: StitchId
-  /** Neck and slit hems, the ones worked in the hand whatever the rest is. */
+  /** Neck and slit hems and the edge of a facing, small and curved work with its own stitch. */
   neck: StitchId
 }
 

@@ -1,3 +1,4 @@
+import { totalsOf } from '../../core/draft/seams.ts'
 import type { Draft, Edge, Hem, Piece, Seam, Step } from '../../core/draft/types.ts'
 import { placePath } from '../../core/draw/placed.ts'
 import { cutLine } from '../../core/geometry/offset.ts'
@@ -467,6 +468,7 @@ export const draft: Draft = {
     { id: 'sweep', name: named('Hem, all round'), mm: 2 * WIDTH + 4 * RADIUS * SPREAD },
     { id: 'sleeve', name: named('Sleeve'), mm: SLEEVE_LENGTH },
   ],
+  totals: totalsOf(pieces, seams, hems),
 }
 
 const minutes = (mean: number): Minutes => ({ mean, sd: mean * 0.3, p50: mean * 0.96, p80: mean * 1.24 })

@@ -357,12 +357,12 @@ export const english = {
   'sew.unit.metre': 'm',
   'sew.unit.piece': 'pieces',
   'sew.unit.each': '×',
-  'sew.finishPlan.machineWhereHidden': 'machine where hidden, hand where seen',
+  'sew.finishPlan.machineWhereHidden': 'by machine where hidden, by hand where seen',
   'sew.finishPlan.machineWhereHidden.help':
     'Seams are joined by machine and felled by hand; hems that are seen are sewn by hand.',
-  'sew.finishPlan.allByHand': 'all by hand',
+  'sew.finishPlan.allByHand': 'by hand throughout',
   'sew.finishPlan.allByHand.help': 'Every stitch by hand, as it was done.',
-  'sew.finishPlan.allByMachine': 'all by machine',
+  'sew.finishPlan.allByMachine': 'by machine throughout',
   'sew.finishPlan.allByMachine.help': 'Seams, fells and hems by lockstitch.',
 
   // ── price ───────────────────────────────────────────────────────────────────────────────────────────
@@ -396,7 +396,7 @@ export const english = {
   'quote.state.accepted': 'accepted',
   'quote.state.superseded': 'replaced by another',
   'quote.state.declined': 'declined',
-  'quote.describe.cloth': 'Made of {cloth}, washed before it is cut.',
+  'quote.describe.cloth': 'Cloth: {cloth}; washed before it is cut.',
   'quote.describe.sewn': 'Sewn {plan}.',
   'refusal.quote.empty': 'A quote needs at least one garment.',
 
@@ -430,6 +430,7 @@ export const english = {
   'paper.measure.column.name': 'Measure',
   'paper.measure.column.size': 'Size',
   'paper.measure.column.source': 'How known',
+  'paper.measure.taken': 'taken',
   'paper.measure.carried': 'carried over',
   'paper.measure.estimated': 'est. ± {sd}',
   'paper.measure.estimatedBare': 'est.',

@@ -1,7 +1,12 @@
+import type { Body } from '../measure/body.ts'
+import { isMeasureId } from '../measure/vocabulary.ts'
 import { phrase } from '../words/phrase.ts'
-import { Refusal } from '../words/refusal.ts'
+import { Refusal, refusingAt } from '../words/refusal.ts'
+import type { LengthUnit } from '../words/units.ts'
+import type { Asked } from './choices.ts'
 import type { Construction } from './construction.ts'
 import { goredUndertunic } from './constructions/gored-undertunic.ts'
+import type { Draft } from './types.ts'
 
 /** Every garment the planner can draft. */
 export const CONSTRUCTIONS: readonly Construction[] = [goredUndertunic]
@@ -10,7 +15,20 @@ export const CONSTRUCTIONS: readonly Construction[] = [goredUndertunic]
 export function constructionOf(id: string): Construction {
   const found = CONSTRUCTIONS.find((construction) => construction.id === id)
   if (found !== undefined) return found
-  throw new Refusal(
-    phrase('refusal.draft.unknownConstruction', { id, known: CONSTRUCTIONS.map((c) => c.id).join(', ') }),
-  )
+  const known = CONSTRUCTIONS.map((construction) => construction.id).join(', ')
+  throw new Refusal(phrase('refusal.draft.unknownConstruction', { id, known }))
+}
+
+/**
+ * Drafts a garment by the id of its construction.
+ * @throws Refusal at `construction`, `measures.<id>` or `choices.<id>`
+ */
+export function draftGarment(id: string, body: Body, choices: Asked, unit: LengthUnit): Draft {
+  const construction = refusingAt('construction', () => constructionOf(id))
+  try {
+    return construction.draft(body, choices, unit)
+  } catch (error) {
+    if (!(error instanceof Refusal) || error.field === undefined) throw error
+    throw error.within(isMeasureId(error.field) ? 'measures' : 'choices')
+  }
 }

@@ -1,5 +1,5 @@
 import type { Asked } from '../draft/choices.ts'
-import { constructionOf } from '../draft/constructions.ts'
+import { draftGarment } from '../draft/constructions.ts'
 import { assertCuttable } from '../lay/check.ts'
 import { firstLay } from '../lay/first-lay.ts'
 import { purchaseOf } from '../lay/purchase.ts'
@@ -43,7 +43,7 @@ export function estimate(
   { construction, body, choices, cloth, finishPlan }: Wanted,
   habits: Habits,
 ): Estimate {
-  const draft = constructionOf(construction).draft(body, choices, habits.unit)
+  const draft = draftGarment(construction, body, choices, habits.unit)
   const { lay, purchase } = refusingAt('cloth', () => {
     const found = assertCuttable(firstLay(draft.pieces, cloth, habits.buying), draft.pieces, cloth)
     return { lay: found, purchase: purchaseOf(found, cloth, habits.buying) }

@@ -9,7 +9,7 @@ import { migrate } from './migrate.ts'
 import { readMigrations } from './migrations.ts'
 import * as schema from './schema.ts'
 
-export type Db = BetterSQLite3Database<typeof schema>
+export type Db = BetterSQLite3Database<typeof schema> & { $client: Database.Database }
 
 /** An open store: one connection, held by this process alone. */
 export type Store = {

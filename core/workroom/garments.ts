@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { constructionOf } from '../draft/constructions.ts'
+import { draftGarment } from '../draft/constructions.ts'
 import { assertCuttable } from '../lay/check.ts'
 import { firstLay } from '../lay/first-lay.ts'
 import { purchaseOf } from '../lay/purchase.ts'
@@ -21,7 +21,7 @@ const garment = {
   construction: z.string().describe('id of a construction'),
   measures: inputs.measures
     .optional()
-    .describe('measures of a body that is not saved; else measurementSetId'),
+    .describe('ISO 8559-1 names, of a body that is not saved; else measurementSetId'),
   measurementSetId: inputs.id.optional(),
   unit: inputs.unit.optional(),
   choices: inputs.choices,
@@ -98,8 +98,7 @@ function draftFor(
   context: Context,
 ) {
   const unit = input.unit ?? settingsOf(context).letterhead.unit
-  const construction = refusingAt('construction', () => constructionOf(input.construction))
-  return construction.draft(bodyFor(input, context), input.choices, unit)
+  return draftGarment(input.construction, bodyFor(input, context), input.choices, unit)
 }
 
 /** The body given in the request, or that of a saved measurement set. */

@@ -53,7 +53,8 @@ export function figuresOf(body: Body, chosen: UndertunicChoices, asked: Asked): 
     const reach = slope + armhole + gusset
     const goreTop = goreTopOf(chosen, levels, length, reach)
     const skirt = skirtOf(body, chosen, asked, { levels, length, goreTop, allowances })
-    const neck = neckOf(body, chosen, asked, skirt.width)
+    const room = neckRoom(length, skirt)
+    const neck = neckOf(body, chosen, asked, { panelWidth: skirt.width, room })
     const sleeve = sleeveOf(body, chosen, { width: skirt.width, armhole, gusset })
     if (
       chosen.armholeEase === undefined &&
@@ -65,7 +66,7 @@ export function figuresOf(body: Body, chosen: UndertunicChoices, asked: Asked): 
     }
     const side = goreTop - reach
     const goreLowered = chosen.goreTop === undefined && goreTop > levels.waist
-    refuseLongSlit(neck, length, skirt)
+    refuseLongSlit(neck, room)
     return {
       chosen: { ...chosen, armholeEase: ease },
       ...{ levels, length, slope, armhole, gusset, side, skirt, sleeve, neck, allowances, goreLowered },
@@ -106,9 +107,11 @@ function goreTopOf(
 }
 
 /** The neck slit and its facing must end above the hem, and above the point of a centre gore. */
-function refuseLongSlit({ slit, front }: Neck, length: number, { gores, radius }: Skirt): void {
-  const room = length - (gores > 4 ? radius : 0) - front.depth - FACING.width
-  if (slit <= room) return
-  const params = { slit: { mm: slit }, most: { mm: Math.max(0, Math.floor(room)) } }
+const neckRoom = (length: number, { gores, radius }: Skirt): number =>
+  length - (gores > 4 ? radius : 0) - FACING.width
+
+function refuseLongSlit({ slit, front }: Neck, room: number): void {
+  if (front.depth + slit <= room) return
+  const params = { slit: { mm: slit }, most: { mm: Math.max(0, Math.floor(room - front.depth)) } }
   throw new Refusal(phrase('refusal.draft.slitTooLong', params), 'slitLength')
 }

@@ -23,6 +23,12 @@ export type Neck = {
 /** What is typed and derived is kept to half centimetres, so that the maker chalks round figures. */
 export const toFives = (mm: number): number => Math.ceil(mm / 5 - 1e-9) * 5
 
+type Given = {
+  panelWidth: number
+  /** How far down the front the neck and its slit may reach. */
+  room: number
+}
+
 /**
  * The neck opening for a body: arcs on the chord neck base girth ÷ π + ease. A keyhole stays narrow and
  * opens by its slit; the other necks widen until the head passes, as far as the shoulders allow, and get a
@@ -30,7 +36,12 @@ export const toFives = (mm: number): number => Math.ceil(mm / 5 - 1e-9) * 5
  *
  * @throws Refusal when the opening leaves no shoulder
  */
-export function neckOf(body: Body, chosen: UndertunicChoices, asked: Asked, panelWidth: number): Neck {
+export function neckOf(
+  body: Body,
+  chosen: UndertunicChoices,
+  asked: Asked,
+  { panelWidth, room }: Given,
+): Neck {
   const base = lengthOf(body, 'neckBaseGirth')!
   const widest = base / Math.PI + 2 * (lengthOf(body, 'shoulderLength')! - SHOULDER_HOLD)
   const toPass = lengthOf(body, 'headGirth')! + HEAD_EASE
@@ -46,8 +57,11 @@ export function neckOf(body: Body, chosen: UndertunicChoices, asked: Asked, pane
   }
   const perimeter = neckPerimeter(width, front, back)
   const lacking = Math.max(0, (toPass - perimeter) / 2)
-  const usual = chosen.neck === 'keyhole' ? Math.max(SHORTEST_SLIT, lacking) : lacking
-  return { width, front, back, perimeter, slit: chosen.slitLength ?? toFives(usual), widest, toPass }
+  const most = room - front.depth
+  const needed = Math.max(lacking, chosen.neck === 'keyhole' ? Math.min(SHORTEST_SLIT, Math.floor(most)) : 0)
+  const round = toFives(needed)
+  const slit = chosen.slitLength ?? (round <= most ? round : Math.ceil(needed))
+  return { width, front, back, perimeter, slit, widest, toPass }
 }
 
 function dips(base: number, { neck, neckDepth }: UndertunicChoices): { front: Dip; back: Dip } {

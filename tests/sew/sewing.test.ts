@@ -1,0 +1,166 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { goredUndertunic } from '../../core/draft/constructions/gored-undertunic.ts'
+import { FINISH_PLANS } from '../../core/sew/finish-plans.ts'
+import { minutesOf, NO_MINUTES, sumMinutes } from '../../core/sew/minutes.ts'
+import { DEFAULT_THREAD_RULES } from '../../core/sew/parameters.ts'
+import { sew } from '../../core/sew/sewing.ts'
+import { threadUse } from '../../core/sew/thread-use.ts'
+import type { Row } from '../../core/sew/types.ts'
+import { bodyOf, someBody, WOMAN } from '../support/bodies.ts'
+
+describe('times', () => {
+  // Log-normal with matched moments; 0.8416 is the 80 % point of the normal distribution in any table.
+  test('have a median under their mean and an 80 % point over their median', () => {
+    const time = minutesOf(100, 35)
+    const sigma = Math.sqrt(Math.log(1 + 0.35 ** 2))
+    expect(time.p50).toBeCloseTo(100 * Math.exp((-sigma * sigma) / 2), 9)
+    expect(time.p80).toBeCloseTo(time.p50 * Math.exp(0.8416 * sigma), 2)
+    expect(minutesOf(0, 0)).toBe(NO_MINUTES)
+  })
+
+  test('keep their odds: four in five of many drawn times lie within p80', () => {
+    const time = minutesOf(60, 25)
+    const sigma = Math.sqrt(Math.log(1 + (25 / 60) ** 2))
+    // Quantiles of the normal by the library-free rational bound: draw evenly spaced probabilities instead.
+    let within = 0
+    const n = 20_001
+    let seed = 1
+    const uniform = () => {
+      seed = (seed * 48_271) % 2_147_483_647
+      return seed / 2_147_483_647
+    }
+    for (let i = 0; i < n; i++) {
+      const z = Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform())
+      if (time.p50 * Math.exp(sigma * z) <= time.p80) within++
+    }
+    expect(within / n).toBeCloseTo(0.8, 1)
+  })
+
+  test('add up: means exactly, spreads between independent and wholly shared', () => {
+    fc.assert(
+      fc.property(
+        fc.array(
+          fc.tuple(
+            fc.double({ min: 1, max: 200, noNaN: true }),
+            fc.double({ min: 0.05, max: 0.6, noNaN: true }),
+          ),
+          { minLength: 1, maxLength: 20 },
+        ),
+        (parts) => {
+          const times = parts.map(([mean, spread]) => minutesOf(mean, mean * spread))
+          const sum = sumMinutes(times)
+          expect(sum.mean).toBeCloseTo(
+            parts.reduce((all, [mean]) => all + mean, 0),
+            6,
+          )
+          const apart = Math.sqrt(times.reduce((all, { sd }) => all + sd * sd, 0))
+          const together = times.reduce((all, { sd }) => all + sd, 0)
+          expect(sum.sd).toBeGreaterThanOrEqual(apart - 1e-9)
+          expect(sum.sd).toBeLessThanOrEqual(together + 1e-9)
+          expect(sum.p80).toBeGreaterThan(sum.p50)
+        },
+      ),
+    )
+    expect(sumMinutes([])).toBe(NO_MINUTES)
+  })
+})
+
+describe('thread', () => {
+  const row = (stitch: Row['stitch'], thread: number): Row => ({
+    ...{ step: 's', of: 'x', purpose: 'join', stitch, length: 1000, density: 4, thread },
+    minutes: NO_MINUTES,
+  })
+  const rules = { needleful: 450, needlefulLost: 50, machineEnd: 50, machineWaste: 0.15 }
+
+  // Dillmont: a needleful of 40–50 cm. 3.2 m at 0.40 m usable are 8 needlefuls, each losing its ends.
+  test('by hand loses the ends of every needleful', () => {
+    expect(threadUse([row('running', 3200)], rules)).toEqual([
+      { work: 'hand', sewn: 3.2, wasted: expect.closeTo(0.4, 9), metres: expect.closeTo(3.6, 9) },
+    ])
+    expect(threadUse([row('running', 3201)], rules)[0]!.metres).toBeCloseTo(3.201 + 0.45, 9)
+  })
+
+  test('by machine loses its ends at both ends of a row, and its waste', () => {
+    expect(threadUse([row('lockstitch301', 2500), row('lockstitch301', 2500)], rules)[0]!.metres).toBeCloseTo(
+      (5 + 0.2) * 1.15,
+      9,
+    )
+  })
+
+  test('is never less than what is sewn', () => {
+    const draft = goredUndertunic.draft(bodyOf(WOMAN), {}, 'mm')
+    for (const plan of Object.values(FINISH_PLANS)) {
+      const { rows, threads } = sew(draft, plan, 0.4, DEFAULT_THREAD_RULES)
+      expect(threads.reduce((sum, { sewn }) => sum + sewn, 0)).toBeCloseTo(
+        rows.reduce((sum, { thread }) => sum + thread, 0) / 1000,
+        9,
+      )
+      for (const { wasted, sewn, metres } of threads) {
+        expect(wasted).toBeGreaterThan(0)
+        expect(metres).toBeCloseTo(sewn + wasted, 9)
+      }
+    }
+  })
+})
+
+describe('the sewing of a tunic', () => {
+  const draft = goredUndertunic.draft(bodyOf(WOMAN), {}, 'mm')
+  const sewing = sew(draft, FINISH_PLANS.machineWhereHidden, 0.4, DEFAULT_THREAD_RULES)
+
+  test('sews every seam and hem at its whole length', () => {
+    for (const { id, length, finish } of draft.seams) {
+      const rows = sewing.rows.filter(({ of }) => of === id)
+      expect(rows.map(({ purpose }) => purpose)).toEqual(finish === 'felled' ? ['join', 'fell'] : ['join'])
+      for (const row of rows) expect(row.length).toBe(length)
+    }
+    for (const { id, length } of draft.hems)
+      expect(sewing.rows.filter(({ of }) => of === id).map((row) => row.length)).toEqual([length])
+  })
+
+  test('keeps raw edges of open seams by two rows, unless the plan leaves them', () => {
+    const open = goredUndertunic.draft(bodyOf(WOMAN), { seamFinish: 'open' }, 'mm')
+    const rows = (edges: 'zigzag304' | null) =>
+      sew(open, { ...FINISH_PLANS.allByMachine, edges }, 0.4, DEFAULT_THREAD_RULES).rows.filter(
+        ({ of }) => of === 'side-left',
+      )
+    expect(rows('zigzag304').map(({ purpose }) => purpose)).toEqual(['join', 'edge'])
+    expect(rows('zigzag304')[1]!.length).toBeCloseTo(2 * rows('zigzag304')[0]!.length, 9)
+    expect(rows(null).map(({ purpose }) => purpose)).toEqual(['join'])
+  })
+
+  test('hides the machine: what is seen is sewn by hand', () => {
+    const stitches = new Set(
+      sewing.rows.filter(({ purpose }) => purpose === 'hem').map(({ stitch }) => stitch),
+    )
+    expect(stitches).toEqual(new Set(['hemming']))
+  })
+
+  test('takes the time of its steps, by skill and in all', () => {
+    const means = (of: readonly { mean: number }[]) => of.reduce((sum, { mean }) => sum + mean, 0)
+    expect(sewing.total.mean).toBeCloseTo(means(sewing.steps.map(({ total }) => total)), 6)
+    expect(sewing.total.mean).toBeCloseTo(means(Object.values(sewing.bySkill)), 6)
+    expect(sewing.steps.map(({ step }) => step)).toEqual(draft.steps.map(({ id }) => id))
+  })
+
+  test('by hand takes longer than by machine, on every body', () => {
+    fc.assert(
+      fc.property(someBody, (body) => {
+        const one = goredUndertunic.draft(body, {}, 'mm')
+        const [hand, mixed, machine] = (['allByHand', 'machineWhereHidden', 'allByMachine'] as const).map(
+          (plan) => sew(one, FINISH_PLANS[plan], 0.4, DEFAULT_THREAD_RULES).total.mean,
+        )
+        expect(hand).toBeGreaterThan(mixed!)
+        expect(mixed).toBeGreaterThan(machine!)
+      }),
+      { numRuns: 60 },
+    )
+  })
+
+  test('refuses a draft whose steps sew what is not there', () => {
+    const steps = [{ ...draft.steps[2]!, seams: ['nothing'] }]
+    expect(() => sew({ ...draft, steps }, FINISH_PLANS.allByHand, 0.4, DEFAULT_THREAD_RULES)).toThrow(
+      'does not have',
+    )
+  })
+})

@@ -1,0 +1,105 @@
+import { draftGarment } from '../../core/draft/constructions.ts'
+import { faultsOfLay } from '../../core/lay/check.ts'
+import { firstLay } from '../../core/lay/first-lay.ts'
+import { readBody } from '../../core/measure/read-body.ts'
+import { estimate } from '../../core/price/estimate.ts'
+import { FINISH_PLANS } from '../../core/sew/finish-plans.ts'
+import { sew } from '../../core/sew/sewing.ts'
+import { DEFAULT_SETTINGS } from '../../core/workroom/default-settings.ts'
+import { type Timing, timed } from './timing.ts'
+
+/** `npm run bench [-- --json]`: how long the computation takes on this machine. */
+
+const body = readBody(
+  {
+    ...{
+      stature: 1680,
+      cervicalHeight: 1435,
+      headGirth: 565,
+      neckBaseGirth: 385,
+      shoulderLength: 124,
+      bustGirth: 960,
+    },
+    ...{
+      waistGirth: 795,
+      hipGirth: 1030,
+      armLength: 585,
+      upperArmGirth: 300,
+      elbowGirth: 265,
+      forearmGirth: 250,
+    },
+    ...{
+      handGirth: 190,
+      waistHeight: 1035,
+      hipHeight: 880,
+      insideLegHeight: 780,
+      kneeHeight: 460,
+      calfGirth: 370,
+    },
+  },
+  'mm',
+)
+const cloth = {
+  ...{
+    name: 'linen',
+    width: 1500,
+    selvedge: 0,
+    warpShrinkage: 0.05,
+    weftShrinkage: 0.03,
+    rightSide: false,
+    nap: false,
+  },
+  ...{ thickness: 0.4, increment: 100, pricePerMetre: { minor: 1650, currency: 'GBP' } },
+}
+const { buying, threadRules, threadStock, rates } = DEFAULT_SETTINGS
+const habits = { unit: 'cm' as const, buying, threadRules, threadStock, rates }
+
+/** One choice after another, as a maker tries them at the quote desk. */
+const trials = Array.from({ length: 200 }, (_, i): Record<string, string | number | boolean> => {
+  const options = [
+    { chestEase: 80 + ((i * 7) % 160) },
+    { length: 900 + ((i * 13) % 420) },
+    { gores: [2, 4, 6, 8][(i / 8) & 3]! },
+    { neck: ['keyhole', 'round', 'boat', 'square'][(i / 8) & 3]! },
+    { gusset: 60 + ((i * 5) % 90) },
+    { goreSpread: 220 + ((i * 11) % 160) },
+    { seamFinish: i % 16 < 8 ? 'felled' : 'open' },
+    { hemLevel: ['knee', 'midCalf', 'ankle'][((i / 8) % 3) | 0]! },
+  ]
+  return options[i % options.length]!
+})
+const drafts = trials.map((choices) => draftGarment('goredUndertunic', body, choices, 'mm'))
+const lays = drafts.map(({ pieces }) => firstLay(pieces, cloth, buying))
+
+const timings: Timing[] = [
+  timed('change of one choice: draft, lay, check, thread, hours, price', trials, (choices) =>
+    estimate(
+      { construction: 'goredUndertunic', body, choices, cloth, finishPlan: 'machineWhereHidden' },
+      habits,
+    ),
+  ),
+  timed('draft', trials, (choices) => draftGarment('goredUndertunic', body, choices, 'mm')),
+  timed('first lay, 12–16 pieces on 150 cm', drafts, ({ pieces }) => firstLay(pieces, cloth, buying)),
+  timed('first lay, on 91.4 cm', drafts, ({ pieces }) =>
+    firstLay(pieces, { ...cloth, width: 914.4 }, buying),
+  ),
+  timed('independent check of a lay', lays, (lay) =>
+    faultsOfLay(lay, drafts[lays.indexOf(lay)]!.pieces, cloth),
+  ),
+  timed('sewing', drafts, (draft) => sew(draft, FINISH_PLANS.allByHand, 0.4, threadRules)),
+]
+const used = lays.map((lay) => lay.used).sort((a, b) => a - b)
+const cloths = { usedMedian: used[used.length >> 1]!, usedLeast: used[0]! }
+
+if (process.argv.includes('--json')) {
+  console.log(JSON.stringify({ node: process.version, timings, cloth: cloths }))
+} else {
+  console.log(`${'ms'.padStart(67)} p50      p95    worst  p95 in kernels`)
+  for (const { name, p50, p95, worst, inKernels } of timings) {
+    const figures = [p50, p95, worst].map((ms) => ms.toFixed(1).padStart(9)).join('')
+    console.log(`${name.padEnd(62)}${figures}${inKernels.toFixed(2).padStart(16)}`)
+  }
+  console.log(
+    `cloth used by first lays: median ${(100 * cloths.usedMedian).toFixed(1)} %, least ${(100 * cloths.usedLeast).toFixed(1)} %`,
+  )
+}

@@ -1,0 +1,42 @@
+/** Timings of one piece of work, ms. */
+export type Timing = {
+  name: string
+  runs: number
+  p50: number
+  p95: number
+  worst: number
+  inKernels: number
+}
+
+/**
+ * A fixed amount of arithmetic, ms: what a timing is divided by, so that figures of two machines can be
+ * held against each other.
+ */
+export function kernel(): number {
+  const started = performance.now()
+  let sum = 0
+  for (let i = 1; i < 3_000_000; i++) sum += Math.sqrt(i) / (1 + (i % 7))
+  const took = performance.now() - started
+  return sum > 0 ? took : 0
+}
+
+/** Times `work` once for every input, after as many runs to warm up as `warm` says. */
+export function timed<T>(name: string, inputs: readonly T[], work: (input: T) => unknown, warm = 20): Timing {
+  for (const input of inputs.slice(0, warm)) work(input)
+  const times = inputs.map((input) => {
+    const started = performance.now()
+    work(input)
+    return performance.now() - started
+  })
+  const sorted = times.sort((a, b) => a - b)
+  const at = (part: number) => sorted[Math.min(sorted.length - 1, Math.floor(part * sorted.length))]!
+  const kernels = Array.from({ length: 5 }, kernel).sort((a, b) => a - b)
+  return {
+    name,
+    runs: inputs.length,
+    p50: at(0.5),
+    p95: at(0.95),
+    worst: sorted.at(-1)!,
+    inKernels: at(0.95) / kernels[2]!,
+  }
+}

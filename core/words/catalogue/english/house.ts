@@ -1,0 +1,42 @@
+/** The store, requests and shells. */
+export const house = {
+  'refusal.workroom.notNew':
+    'The sample workroom goes into a new store only, so that it is never mixed with real work. Open a new file for it.',
+  'refusal.request.unknown': 'There is no request “{name}”. The list of requests is printed by --list.',
+  'refusal.request.unknownField': 'There is no field here called {fields}.',
+  'refusal.request.type': 'The field {field} is missing or of the wrong kind: {expected} is expected.',
+  'refusal.request.value': 'The field {field} must be one of: {values}.',
+  'refusal.request.kind': 'The field {field} is of a kind that cannot be used here.',
+  'refusal.request.invalid': 'The field {field} cannot be used as it is: {detail}.',
+  'refusal.request.noBody': 'Give the measures of a body, or the id of a measurement set.',
+  'refusal.request.noCloth': 'Give a cloth, or the id of one that is stored.',
+  'refusal.request.unreadable':
+    'This line is not a request. Write one JSON object a line: request and payload.',
+  'ask.usage': 'Usage: ask --store FILE, with one request a line on standard input; or ask --list.',
+  'ask.oldNode':
+    'This needs Node 22.18 or newer; here it is {version}. Run it by npm, which brings its own on Linux x64.',
+  'refusal.store.noFolder':
+    'There is no folder {folder}. Make it first, or choose another place for the store.',
+  'refusal.store.notAStore': '{path} is a folder and not a store. Choose a file.',
+  'refusal.store.busy': 'Another window or program has the store {path} open. Close it there first.',
+  'refusal.store.damaged':
+    '{path} is damaged, or not a store of this planner. It has not been touched. Open a backup instead.',
+  'refusal.store.newer':
+    'This store was written by a newer version of the planner. Update the planner to open it; nothing has been changed.',
+  'refusal.store.notFound': 'There is no {kind} with the id {id}.',
+  'refusal.store.stale':
+    'This was changed somewhere else in the meantime. Look at it again before you change it.',
+  'refusal.store.setUsed':
+    'The measures of {day} stand behind a quote and are kept as they are. Take a new set that supersedes them.',
+  'refusal.store.attachmentMissing': 'The file {path} is missing. Bring it back from a backup.',
+  'refusal.store.attachmentAltered':
+    'The file {path} is no longer as it was put there. Bring it back from a backup.',
+  'store.kind.client': 'client',
+  'store.kind.measurementSet': 'measurement set',
+  'store.kind.cloth': 'cloth',
+  'store.kind.quote': 'quote',
+  'store.kind.commission': 'commission',
+  'store.kind.garment': 'garment',
+  'store.kind.step': 'step',
+  'store.kind.document': 'document',
+} as const

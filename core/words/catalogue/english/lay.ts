@@ -1,0 +1,15 @@
+/** Cloth and layouts. */
+export const lay = {
+  'refusal.lay.width':
+    'The width of the cloth cannot be right. Give it as it is sold, more than nothing and up to 6 metres.',
+  'refusal.lay.selvedge': 'The selvedges cannot take up the whole cloth. Give the width lost at each side.',
+  'refusal.lay.warpShrinkage':
+    'Shrinkage along the cloth must be between nothing and a half, such as 0.05 for 5 %.',
+  'refusal.lay.weftShrinkage':
+    'Shrinkage across the cloth must be between nothing and a half, such as 0.03 for 3 %.',
+  'refusal.lay.increment': 'The shop must sell the cloth by some length. Give the step, such as 10 cm.',
+  'refusal.lay.thickness':
+    'The thickness of the cloth cannot be right. Give that of one layer, such as 0.4 mm.',
+  'refusal.lay.tooNarrow':
+    'The piece “{piece}” is {width} wide with its allowances, and the cloth only {usable} washed and without selvedges. Choose a wider cloth, less ease or more gores.',
+} as const

@@ -1,0 +1,22 @@
+/** The lines of a reckoning. */
+export const price = {
+  'refusal.price.margin': 'A margin must be less than the whole price. Set it below 100 %.',
+  'price.line.cloth': '{cloth}',
+  'price.line.thread': '{thread}',
+  'price.line.overhead': 'workroom costs',
+  'price.line.profit': 'profit',
+  'price.line.rounding': 'rounding',
+  'price.line.tax': '{name}',
+  'price.skill.handSewing': 'sewing by hand',
+  'price.skill.machineSewing': 'sewing by machine',
+  'price.skill.cutting': 'cutting',
+  'price.skill.pressing': 'washing and pressing',
+  'price.skill.fitting': 'fitting',
+  'price.how.length': '{length} at {price} a metre',
+  'price.how.thread': '{metres} m of a reel at {price}; have {reels} at hand',
+  'price.how.time': '{time} at {rate} an hour',
+  'price.how.markup': '{percent} % on the cost',
+  'price.how.margin': '{percent} % of the price',
+  'price.how.rounding': 'to a multiple of {step}',
+  'price.how.tax': '{percent} %',
+} as const

@@ -1,0 +1,15 @@
+/** Quotes and commissions. */
+export const quote = {
+  'refusal.quote.otherBody': 'These measures are not those of {wearer}. Choose one of the wearer’s own sets.',
+  'refusal.quote.notSent':
+    'Quote {number} is {state}. Only a quote that still waits for an answer can be accepted, declined or replaced.',
+  'refusal.plan.noStage': 'This garment has no step at the stage “{stage}”.',
+  'refusal.plan.closed': 'Commission {number} is closed. Nothing in it can be ticked any more.',
+  'quote.state.sent': 'waiting for an answer',
+  'quote.state.accepted': 'accepted',
+  'quote.state.superseded': 'replaced by another',
+  'quote.state.declined': 'declined',
+  'quote.describe.cloth': 'Cloth: {cloth}; washed before it is cut.',
+  'quote.describe.sewn': 'Sewn {plan}.',
+  'refusal.quote.empty': 'A quote needs at least one garment.',
+} as const

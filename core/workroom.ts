@@ -1,3 +1,4 @@
+import type { z } from 'zod'
 import { catalogueRequests } from './workroom/catalogue.ts'
 import { clientRequests } from './workroom/clients.ts'
 import { clothRequests } from './workroom/cloths.ts'
@@ -28,7 +29,15 @@ export const requests = [
 ] as const
 
 export { openStore, type Store } from './store/open.ts'
+
+type Table = (typeof requests)[number]
+export type RequestName = Table['name']
+type Entry<N extends RequestName> = Extract<Table, { name: N }>
+/** What a shell or screen sends with a request, and what comes back when it is granted. */
+export type InputOf<N extends RequestName> = z.input<Entry<N>['input']>
+export type OutputOf<N extends RequestName> = Awaited<ReturnType<Entry<N>['run']>>
+
 export { type Answer, answer } from './workroom/answer.ts'
-export { documentPath } from './workroom/papers.ts'
+export { documentFile, documentPath } from './workroom/papers.ts'
 export type { Context, Kind, Progress, Request } from './workroom/request.ts'
 export { readerOf } from './workroom/settings.ts'

@@ -20,6 +20,8 @@ export type Construction = {
   /** These make more of the fit report checkable and defaults better. */
   useful: readonly MeasureId[]
   choices: Choices
+  /** Ids of the choices a maker sets most often, for the head of a form. */
+  often: readonly string[]
   /** @throws Refusal when body and choices make no garment */
   draft(body: Body, asked: Asked, unit: LengthUnit): Draft
   /** The garment in plain words for the client, one phrase a sentence. */

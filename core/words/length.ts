@@ -123,7 +123,7 @@ const EIGHTHS = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞']
 
 /**
  * Prints a length: millimetres to the whole, centimetres to the millimetre, inches to the eighth, which is
- * as fine as chalk and tape go. Rounds half up.
+ * as fine as chalk and tape go. Rounds half up. Without thousands marks, so that what is printed can be read back.
  */
 export function printLength(mm: number, unit: WorkroomUnit, locale: string): string {
   return `${printLengthBare(mm, unit, locale)} ${unit}`
@@ -139,7 +139,7 @@ export function printLengthBare(mm: number, unit: WorkroomUnit, locale: string):
     return `${sign}${whole === 0 && part !== '' ? '' : whole}${part}`
   }
   const digits = unit === 'cm' ? 1 : 0
-  return new Intl.NumberFormat(locale, { minimumFractionDigits: 0, maximumFractionDigits: digits }).format(
+  return new Intl.NumberFormat(locale, { maximumFractionDigits: digits, useGrouping: false }).format(
     mm / MM_PER[unit],
   )
 }

@@ -57,6 +57,7 @@ export const catalogueRequests = [
         required: construction.required,
         useful: construction.useful,
         sources: construction.sources,
+        often: construction.often,
         choices: Object.entries(construction.choices).map(([choice, data]) => ({
           id: choice,
           label: say(phrase(`draft.choice.${choice}` as PhraseCode), reader),

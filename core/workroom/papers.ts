@@ -8,7 +8,7 @@ import type { GarmentSheet } from '../paper/sheet.ts'
 import { workOrder } from '../paper/work-order.ts'
 import { attachmentPath, putAttachment, readAttachment } from '../store/attachments.ts'
 import { getCommission, getGarment, stepsOfGarments } from '../store/commissions.ts'
-import { type DocumentRow, insertDocument, latestDocument } from '../store/documents.ts'
+import { type DocumentRow, getDocument, insertDocument, latestDocument } from '../store/documents.ts'
 import { getQuote } from '../store/quotes.ts'
 import type { DocumentKind } from '../store/schema.ts'
 import { recorded } from './history.ts'
@@ -136,6 +136,16 @@ const inShort = ({ id, kind, name, hash, pages, bytes }: DocumentRow) => ({
   pages,
   bytes,
 })
+
+/**
+ * The file of a stored document, for a shell to hand to the maker.
+ * @throws Refusal when there is no such document, or its file is gone or altered
+ */
+export function documentFile({ store }: Pick<Context, 'store'>, id: string): { path: string; name: string } {
+  const { hash, name } = getDocument(store.db, id)
+  readAttachment(store.attachments, hash, 'pdf')
+  return { path: attachmentPath(store.attachments, hash, 'pdf'), name: `${name}.pdf` }
+}
 
 /** Where the file of a document lies, for a shell that may say so. */
 export const documentPath = ({ store }: Pick<Context, 'store'>, hash: string): string =>

@@ -52,6 +52,7 @@ export const goredUndertunic: Construction = {
     'elbowGirth',
   ],
   choices: CHOICES,
+  often: ['hemLevel', 'length', 'chestEase', 'neck', 'sleeve', 'gores', 'sweep'],
   draft,
   describe,
 }

@@ -6,6 +6,7 @@ import { measure } from './english/measure.ts'
 import { paper } from './english/paper.ts'
 import { price } from './english/price.ts'
 import { quote } from './english/quote.ts'
+import { screen } from './english/screen.ts'
 import { sew } from './english/sew.ts'
 
 /**
@@ -23,4 +24,5 @@ export const english = {
   ...quote,
   ...paper,
   ...house,
+  ...screen,
 } as const

@@ -39,4 +39,11 @@ export const house = {
   'store.kind.garment': 'garment',
   'store.kind.step': 'step',
   'store.kind.document': 'document',
+  'refusal.shell.notOpen': 'No workroom is open. Open one first.',
+  'refusal.shell.stopped': 'Stopped, as you asked. Nothing was kept of it.',
+  'refusal.shell.fault':
+    'Something went wrong inside the planner. Nothing of this step was kept; what was there before is safe. Try again, and tell its makers if it comes back.',
+  'refusal.shell.noViewer':
+    'There is no program here that shows PDF files. The paper is kept in the attachments folder.',
+  'shell.cannotOpen': 'The workroom cannot be opened',
 } as const

@@ -1,0 +1,102 @@
+import { parentPort } from 'node:worker_threads'
+import { phrase } from '../core/words/phrase.ts'
+import { Refusal } from '../core/words/refusal.ts'
+import { say } from '../core/words/say.ts'
+import {
+  type Answer,
+  answer,
+  type Context,
+  documentFile,
+  openStore,
+  readerOf,
+  requests,
+  type Store,
+} from '../core/workroom.ts'
+import { shellContext } from './context.ts'
+import type { FromStore, ToStore } from './messages.ts'
+
+// The one thread that has the store. It answers messages in the order they come; only jobs take their time beside.
+
+const port = parentPort!
+const tell = (message: FromStore) => port.postMessage(message)
+const jobs = new Map<string, AbortController>()
+let store: Store | undefined
+let context: Context | undefined
+
+port.on('message', async (message: ToStore) => {
+  tell({ kind: 'answer', id: message.id, answer: await guarded(() => carryOut(message)) })
+})
+
+async function carryOut(message: ToStore): Promise<Answer> {
+  switch (message.kind) {
+    case 'open':
+      return open(message.path, message.sample)
+    case 'close':
+      shut()
+      return done({})
+    case 'cancel':
+      jobs.get(message.job)?.abort()
+      return done({ cancelled: jobs.has(message.job) })
+    case 'paper':
+      return done(documentFile(opened(), message.document))
+    case 'ask':
+      return ask(message.name, message.payload)
+  }
+}
+
+async function open(path: string, sample: boolean): Promise<Answer> {
+  shut()
+  store = openStore(path, { now: new Date().toISOString() })
+  context = shellContext(store, () => {})
+  const { result } = (await ask('workroom.describe', {})) as { result: { kind: string } }
+  return sample && result.kind === 'new' ? ask('workroom.sample', {}) : done({})
+}
+
+function shut(): void {
+  for (const job of jobs.values()) job.abort()
+  store?.close()
+  store = undefined
+  context = undefined
+}
+
+async function ask(name: string, payload: unknown): Promise<Answer> {
+  const given = opened()
+  if (requests.find((entry) => entry.name === name)?.kind !== 'job') {
+    return answer(requests, name, payload, given, readerOf(given))
+  }
+  const job = given.newId()
+  const stop = new AbortController()
+  jobs.set(job, stop)
+  const beside: Context = {
+    ...given,
+    signal: stop.signal,
+    report: (progress) => tell({ kind: 'event', event: { job, progress } }),
+  }
+  void guarded(() => answer(requests, name, payload, beside, readerOf(given))).then((answered) => {
+    jobs.delete(job)
+    tell({ kind: 'event', event: { job, answer: answered } })
+  })
+  return done({ job })
+}
+
+function opened(): Context {
+  if (context === undefined) throw new Refusal(phrase('refusal.shell.notOpen'))
+  return context
+}
+
+const done = (result: unknown): Answer => ({ ok: true, result })
+
+/** A fault of the program is told as such, without what was in the store, and the thread lives on. */
+async function guarded(work: () => Promise<Answer>): Promise<Answer> {
+  try {
+    return await work()
+  } catch (error) {
+    const stopped = error instanceof Error && error.name === 'AbortError'
+    const sentence =
+      error instanceof Refusal
+        ? error.phrase
+        : phrase(stopped ? 'refusal.shell.stopped' : 'refusal.shell.fault')
+    if (!(error instanceof Refusal) && !stopped) console.error(error)
+    return { ok: false, error: { code: sentence.code, message: say(sentence) } }
+  }
+}

@@ -1,0 +1,67 @@
+import type { Answer, InputOf, OutputOf, Progress, RequestName } from '../../core/workroom.ts'
+import type { Bridge, JobNews } from './bridge.ts'
+
+/** A refusal as the screen shows it: its sentence, and the field it speaks of. */
+export class Refused extends Error {
+  readonly code: string
+  readonly field: string | undefined
+
+  constructor({ code, message, field }: { code: string; message: string; field?: string }) {
+    super(message)
+    this.code = code
+    this.field = field
+  }
+}
+
+type Waiting = { done: (answer: Answer) => void; tell: (progress: Progress) => void }
+
+/** The workroom as the screen sees it: typed requests, jobs waited for to their end. */
+export class Workroom {
+  readonly bridge: Bridge
+  readonly #jobs = new Map<string, Waiting>()
+  /** News that came before its job's own answer. */
+  readonly #early = new Map<string, Answer>()
+
+  constructor(bridge: Bridge) {
+    this.bridge = bridge
+    bridge.listen((news) => this.#hear(news))
+  }
+
+  /** @throws Refused with the sentence of the refusal */
+  async ask<N extends RequestName>(
+    name: N,
+    payload: InputOf<N>,
+    tell: (progress: Progress) => void = () => {},
+  ): Promise<OutputOf<N>> {
+    const answer = await this.bridge.ask(name, payload)
+    if (!answer.ok) throw new Refused(answer.error)
+    const job = jobOf(answer.result)
+    if (job === undefined) return answer.result as OutputOf<N>
+    const end = await this.#end(job, tell)
+    if (!end.ok) throw new Refused(end.error)
+    return end.result as OutputOf<N>
+  }
+
+  #end(job: string, tell: (progress: Progress) => void): Promise<Answer> {
+    const early = this.#early.get(job)
+    if (early !== undefined) {
+      this.#early.delete(job)
+      return Promise.resolve(early)
+    }
+    return new Promise((done) => this.#jobs.set(job, { done, tell }))
+  }
+
+  #hear({ job, progress, answer }: JobNews): void {
+    const waiting = this.#jobs.get(job)
+    if (progress !== undefined) waiting?.tell(progress)
+    if (answer === undefined) return
+    if (waiting === undefined) this.#early.set(job, answer)
+    waiting?.done(answer)
+    this.#jobs.delete(job)
+  }
+}
+
+const jobOf = (result: unknown): string | undefined => {
+  const keys = Object.keys(result as object)
+  return keys.length === 1 && keys[0] === 'job' ? (result as { job: string }).job : undefined
+}

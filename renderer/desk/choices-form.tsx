@@ -1,0 +1,98 @@
+import { printLength } from '../../core/words/length.ts'
+import type { OutputOf } from '../../core/workroom.ts'
+import { SelectField, TextField } from '../parts/field.tsx'
+import { useHouse, useTell } from '../workroom.tsx'
+
+type Value = number | string | boolean
+export type Chosen = Record<string, Value>
+type Construction = OutputOf<'construction.describe'>
+type Choice = Construction['choices'][number]
+
+type Props = {
+  construction: Construction
+  /** What each choice comes to at present. */
+  used: Readonly<Record<string, Value>>
+  chosen: Chosen
+  onChange: (chosen: Chosen) => void
+  wrong: { id: string; sentence: string } | undefined
+}
+
+/** A construction's choices as its own data describes them, those set most often first. */
+export function ChoicesForm({ construction, used, chosen, onChange, wrong }: Props) {
+  const tell = useTell()
+  const set = (id: string, value: Value | undefined) => {
+    const { [id]: _, ...rest } = chosen
+    onChange(value === undefined ? rest : { ...rest, [id]: value })
+  }
+  const field = (choice: Choice) => (
+    <ChoiceField
+      key={choice.id}
+      choice={choice}
+      used={used[choice.id]}
+      chosen={chosen[choice.id]}
+      onChange={(value) => set(choice.id, value)}
+      wrong={wrong?.id === choice.id ? wrong.sentence : undefined}
+    />
+  )
+  const often = construction.often.flatMap((id) => construction.choices.filter((choice) => choice.id === id))
+  const rest = construction.choices.filter(({ id }) => !construction.often.includes(id))
+  return (
+    <>
+      {often.map(field)}
+      <details open={rest.some(({ id }) => id === wrong?.id) || undefined}>
+        <summary>{tell('screen.desk.moreChoices', { count: rest.length })}</summary>
+        <div className="stack">{rest.map(field)}</div>
+      </details>
+    </>
+  )
+}
+
+type FieldProps = {
+  choice: Choice
+  used: Value | undefined
+  chosen: Value | undefined
+  onChange: (value: Value | undefined) => void
+  wrong: string | undefined
+}
+
+function ChoiceField({ choice, used, chosen, onChange, wrong }: FieldProps) {
+  const { reader } = useHouse()
+  const tell = useTell()
+  const shared = { label: choice.label, help: choice.help, wrong }
+  if (choice.kind === 'length') {
+    const worked = typeof used === 'number' ? printLength(used, reader.unit, reader.locale) : undefined
+    return (
+      <TextField
+        {...shared}
+        value={chosen === undefined ? '' : String(chosen)}
+        placeholder={worked === undefined ? undefined : tell('screen.desk.worksOut', { value: worked })}
+        onChange={(text) => onChange(text.trim() === '' ? undefined : text)}
+      />
+    )
+  }
+  const options = optionsOf(choice, tell)
+  const value = chosen ?? used ?? ('default' in choice ? choice.default : undefined)
+  return (
+    <SelectField
+      {...shared}
+      value={String(value ?? options[0]!.id)}
+      options={options}
+      onChange={(id) => onChange(chosenOf(choice, id))}
+    />
+  )
+}
+
+function optionsOf(choice: Choice, tell: ReturnType<typeof useTell>): { id: string; name: string }[] {
+  if (choice.kind === 'yesNo')
+    return [true, false].map((value) => ({ id: String(value), name: tell(value ? 'paper.yes' : 'paper.no') }))
+  if (choice.kind === 'count')
+    return choice.options.map((count) => ({ id: String(count), name: String(count) }))
+  if (choice.kind === 'option') {
+    const labels = 'labels' in choice ? (choice.labels as Record<string, string>) : {}
+    return choice.options.map((id) => ({ id, name: labels[id] ?? id }))
+  }
+  return []
+}
+
+const chosenOf = (choice: Choice, id: string): Value =>
+  choice.kind === 'yesNo' ? id === 'true' : choice.kind === 'count' ? Number(id) : id

@@ -1,0 +1,66 @@
+import type { ReactNode } from 'react'
+import { printLength } from '../../core/words/length.ts'
+import { printMoney } from '../../core/words/money.ts'
+import { printMinutes } from '../../core/words/time.ts'
+import { Refusal } from '../parts/refusal.tsx'
+import { useHouse, useTell } from '../workroom.tsx'
+import { LayDrawing, PieceDrawings } from './drawings.tsx'
+import { FitReport } from './fit-report.tsx'
+import { Reasons } from './reasons.tsx'
+import type { Estimate } from './use-estimate.ts'
+
+type Props = {
+  estimate: Estimate | undefined
+  refused: string | undefined
+  busy: boolean
+  children: ReactNode
+}
+
+/** What comes of the choices: the bill in one line, then pieces, lay, fit and the reasons for every figure. */
+export function Results(props: Props) {
+  const { estimate, refused, busy, children } = props
+  const { reader } = useHouse()
+  const tell = useTell()
+  return (
+    <section className="desk-results" aria-label={tell('screen.desk.results')} aria-busy={busy}>
+      <Refusal sentence={refused} />
+      {estimate === undefined ? null : (
+        <>
+          <div className="bill">
+            <Figure
+              name={tell('screen.bill.price')}
+              value={printMoney(estimate.price.total, reader.locale)}
+            />
+            <Figure
+              name={tell('screen.bill.cloth')}
+              value={printLength(estimate.purchase.toBuy, reader.unit, reader.locale)}
+            />
+            <Figure name={tell('screen.bill.hours')} value={printMinutes(estimate.sewing.total.mean)} />
+            <Figure
+              name={tell('screen.bill.thread')}
+              value={`${Math.ceil(estimate.sewing.threads.reduce((sum, { metres }) => sum + metres, 0))} m`}
+            />
+            {children}
+          </div>
+          <div className="desk-pair">
+            <PieceDrawings draft={estimate.draft} />
+            <LayDrawing estimate={estimate} />
+          </div>
+          <div className="desk-pair">
+            <FitReport draft={estimate.draft} />
+            <Reasons estimate={estimate} />
+          </div>
+        </>
+      )}
+    </section>
+  )
+}
+
+function Figure({ name, value }: { name: string; value: string }) {
+  return (
+    <dl>
+      <dt>{name}</dt>
+      <dd>{value}</dd>
+    </dl>
+  )
+}

@@ -1,0 +1,85 @@
+import type { ReactNode } from 'react'
+import type { PhraseCode } from '../core/words/phrase.ts'
+import type { Workroom } from './bridge/ask.ts'
+import { Button } from './parts/button.tsx'
+import { Client } from './rooms/client.tsx'
+import { Clients } from './rooms/clients.tsx'
+import { Cloths } from './rooms/cloths.tsx'
+import { Commission } from './rooms/commission.tsx'
+import { Commissions } from './rooms/commissions.tsx'
+import { Desk } from './rooms/desk.tsx'
+import { FirstStart } from './rooms/first-start.tsx'
+import { Quote } from './rooms/quote.tsx'
+import { Quotes } from './rooms/quotes.tsx'
+import { addressOf, type Place, usePlace } from './router.ts'
+import { HouseProvider, useHouse, useQuery, useTell } from './workroom.tsx'
+
+const ROOMS = ['desk', 'clients', 'cloths', 'quotes', 'commissions'] as const
+
+/** The planner: its head with the rooms, and the room the maker is in. */
+export function House({ workroom }: { workroom: Workroom }) {
+  return (
+    <HouseProvider workroom={workroom}>
+      <Rooms />
+    </HouseProvider>
+  )
+}
+
+function Rooms() {
+  const { workroom, refresh } = useHouse()
+  const tell = useTell()
+  const place = usePlace()
+  const { value: house, reload } = useQuery('workroom.describe', {})
+  if (house === undefined) return null
+  const again = () => {
+    refresh()
+    reload()
+  }
+  if (house.kind === 'new') return <FirstStart onBegun={again} />
+  const leave = async () => {
+    await workroom.bridge.enter('own')
+    location.hash = ''
+    again()
+  }
+  const here = (ROOMS as readonly string[]).includes(place.room) ? place.room : 'desk'
+  return (
+    <>
+      <header className="head">
+        <p className="head-name">
+          {house.name}
+          {house.kind === 'sample' ? <small>{tell('screen.sample')}</small> : null}
+        </p>
+        <nav className="rooms" aria-label={tell('screen.rooms')}>
+          {ROOMS.map((room) => (
+            <a
+              key={room}
+              href={addressOf(room)}
+              {...(room === here ? { 'aria-current': 'page' as const } : {})}
+            >
+              {tell(`screen.room.${room}` as PhraseCode)}
+            </a>
+          ))}
+        </nav>
+        {house.kind === 'sample' ? (
+          <Button onPress={() => void leave()}>{tell('screen.leaveSample')}</Button>
+        ) : null}
+      </header>
+      <main>{roomAt({ ...place, room: here })}</main>
+    </>
+  )
+}
+
+function roomAt({ room, id, query }: Place): ReactNode {
+  switch (room) {
+    case 'clients':
+      return id === undefined ? <Clients /> : <Client key={id} id={id} />
+    case 'cloths':
+      return <Cloths />
+    case 'quotes':
+      return id === undefined ? <Quotes /> : <Quote key={id} id={id} />
+    case 'commissions':
+      return id === undefined ? <Commissions /> : <Commission key={id} id={id} />
+    default:
+      return <Desk key={query.toString()} wearer={query.get('wearer') ?? undefined} />
+  }
+}

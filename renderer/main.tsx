@@ -1,0 +1,24 @@
+import { StrictMode } from 'react'
+import { createRoot } from 'react-dom/client'
+import './look/tokens.css'
+import './look/ground.css'
+import './look/controls.css'
+import './look/desk.css'
+import { Workroom } from './bridge/ask.ts'
+import type { Bridge } from './bridge/bridge.ts'
+import { browserBridge } from './bridge/browser.ts'
+import { House } from './house.tsx'
+import { NoKey } from './rooms/no-key.tsx'
+
+declare global {
+  interface Window {
+    /** What a window of its own gives the page; in a browser there is none. */
+    ellwand?: Bridge
+  }
+}
+
+const root = createRoot(document.getElementById('planner')!)
+const bridge = window.ellwand ?? (await browserBridge())
+root.render(
+  <StrictMode>{bridge === undefined ? <NoKey /> : <House workroom={new Workroom(bridge)} />}</StrictMode>,
+)

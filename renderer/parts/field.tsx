@@ -1,0 +1,90 @@
+import { type ReactNode, useId } from 'react'
+
+type Shared = { label: string; help?: string | undefined; wrong?: string | undefined }
+
+/** A label, what is entered under it, what helps, and what is wrong with it in a sentence. */
+function Frame({
+  label,
+  help,
+  wrong,
+  children,
+}: Shared & { children: (ids: { id: string; said: string }) => ReactNode }) {
+  const id = useId()
+  return (
+    <div className="field">
+      <label htmlFor={id}>{label}</label>
+      {children({ id, said: `${id}-said` })}
+      <div id={`${id}-said`}>
+        {wrong === undefined ? null : (
+          <p className="wrong" role="alert">
+            {wrong}
+          </p>
+        )}
+        {help === undefined ? null : <p className="help">{help}</p>}
+      </div>
+    </div>
+  )
+}
+
+type TextProps = Shared & {
+  value: string
+  onChange: (value: string) => void
+  placeholder?: string | undefined
+  required?: boolean
+  type?: 'text' | 'email' | 'tel' | 'date'
+}
+
+export function TextField({
+  value,
+  onChange,
+  placeholder,
+  required = false,
+  type = 'text',
+  ...shared
+}: TextProps) {
+  return (
+    <Frame {...shared}>
+      {({ id, said }) => (
+        <input
+          id={id}
+          type={type}
+          value={value}
+          placeholder={placeholder}
+          required={required}
+          autoComplete="off"
+          aria-describedby={said}
+          aria-invalid={shared.wrong !== undefined}
+          onChange={(event) => onChange(event.target.value)}
+        />
+      )}
+    </Frame>
+  )
+}
+
+type SelectProps = Shared & {
+  value: string
+  onChange: (value: string) => void
+  options: readonly { id: string; name: string }[]
+}
+
+export function SelectField({ value, onChange, options, ...shared }: SelectProps) {
+  return (
+    <Frame {...shared}>
+      {({ id, said }) => (
+        <select
+          id={id}
+          value={value}
+          aria-describedby={said}
+          aria-invalid={shared.wrong !== undefined}
+          onChange={(event) => onChange(event.target.value)}
+        >
+          {options.map((option) => (
+            <option key={option.id} value={option.id}>
+              {option.name}
+            </option>
+          ))}
+        </select>
+      )}
+    </Frame>
+  )
+}

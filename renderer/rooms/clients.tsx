@@ -1,0 +1,52 @@
+import { useState } from 'react'
+import { Button } from '../parts/button.tsx'
+import { TextField } from '../parts/field.tsx'
+import { Refusal } from '../parts/refusal.tsx'
+import { addressOf, goTo } from '../router.ts'
+import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
+
+/** Everyone in the book, and a line to enter someone new. */
+export function Clients() {
+  const { workroom } = useHouse()
+  const tell = useTell()
+  const { value, refused } = useQuery('clients.list', {})
+  const doing = useDoing()
+  const [name, setName] = useState('')
+  const [email, setEmail] = useState('')
+  const enter = () =>
+    doing.run(async () => {
+      const { client } = await workroom.ask('client.add', { name, email })
+      goTo('clients', client.id)
+    })
+  return (
+    <div className="stack">
+      <h1>{tell('screen.room.clients')}</h1>
+      <form
+        className="sheet row"
+        onSubmit={(event) => {
+          event.preventDefault()
+          void enter()
+        }}
+      >
+        <TextField label={tell('screen.client.new')} value={name} onChange={setName} required />
+        <TextField label={tell('screen.client.email')} value={email} onChange={setEmail} type="email" />
+        <Button main type="submit" busy={doing.busy}>
+          {tell('screen.client.enter')}
+        </Button>
+      </form>
+      <Refusal sentence={doing.refused?.message ?? refused} />
+      {value?.clients.length === 0 ? <p>{tell('screen.client.none')}</p> : null}
+      <ul className="entries">
+        {value?.clients.map((client) => (
+          <li key={client.id}>
+            <a className="entry" href={addressOf('clients', client.id)}>
+              <strong>{client.name}</strong>
+              <span className="quiet">{client.address.join(', ')}</span>
+              <span className="quiet">{client.email}</span>
+            </a>
+          </li>
+        ))}
+      </ul>
+    </div>
+  )
+}

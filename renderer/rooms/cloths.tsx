@@ -1,0 +1,96 @@
+import { useState } from 'react'
+import { printLength } from '../../core/words/length.ts'
+import { minorDigits, printMoney } from '../../core/words/money.ts'
+import { Button } from '../parts/button.tsx'
+import { TextField } from '../parts/field.tsx'
+import { Refusal } from '../parts/refusal.tsx'
+import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
+
+const EMPTY = { name: '', fibre: '', width: '', price: '', warp: '5', weft: '3' }
+
+/** Cloths one can buy, and a form for another. */
+export function Cloths() {
+  const { workroom, reader } = useHouse()
+  const tell = useTell()
+  const { value, refused, reload } = useQuery('cloths.list', {})
+  const { value: house } = useQuery('settings.get', {})
+  const [typed, setTyped] = useState(EMPTY)
+  const doing = useDoing()
+  const field = (id: keyof typeof EMPTY, at = id as string, required = false) => (
+    <TextField
+      label={tell(`screen.cloth.${id}`)}
+      value={typed[id]}
+      onChange={(text) => setTyped((before) => ({ ...before, [id]: text }))}
+      required={required}
+      wrong={doing.refused?.field === at ? doing.refused.message : undefined}
+    />
+  )
+  const add = () =>
+    doing
+      .run(() => {
+        const currency = house?.settings.rates.currency ?? 'GBP'
+        return workroom.ask('cloth.add', {
+          name: typed.name,
+          fibre: typed.fibre,
+          width: typed.width,
+          warpShrinkage: numberOf(typed.warp) / 100,
+          weftShrinkage: numberOf(typed.weft) / 100,
+          pricePerMetre: { minor: Math.round(numberOf(typed.price) * 10 ** minorDigits(currency)), currency },
+        })
+      })
+      .then((done) => {
+        if (!done) return
+        setTyped(EMPTY)
+        reload()
+      })
+  return (
+    <div className="stack">
+      <h1>{tell('screen.room.cloths')}</h1>
+      <form
+        className="sheet stack"
+        onSubmit={(event) => {
+          event.preventDefault()
+          void add()
+        }}
+      >
+        <h2>{tell('screen.cloth.new')}</h2>
+        <div className="columns">
+          {field('name', 'name', true)}
+          {field('fibre')}
+          {field('width', 'width', true)}
+          {field('price', 'pricePerMetre', true)}
+          {field('warp', 'warpShrinkage')}
+          {field('weft', 'weftShrinkage')}
+        </div>
+        <Refusal sentence={doing.refused?.message} />
+        <div>
+          <Button main type="submit" busy={doing.busy}>
+            {tell('screen.cloth.keep')}
+          </Button>
+        </div>
+      </form>
+      <Refusal sentence={refused} />
+      <ul className="entries">
+        {value?.cloths.map((cloth) => (
+          <li key={cloth.id} className="entry">
+            <strong>{cloth.name}</strong>
+            <span className="quiet">
+              {tell('screen.cloth.line', {
+                width: { mm: cloth.width },
+                warp: cloth.warpShrinkage * 100,
+                weft: cloth.weftShrinkage * 100,
+                step: printLength(cloth.increment, reader.unit, reader.locale),
+              })}
+            </span>
+            <span className="amount">
+              {printMoney({ minor: cloth.priceMinor, currency: cloth.currency }, reader.locale)}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </div>
+  )
+}
+
+/** A plain number as typed, with point or comma; what is none becomes NaN, which the workroom refuses. */
+const numberOf = (text: string): number => (text.trim() === '' ? 0 : Number(text.trim().replace(',', '.')))

@@ -1,0 +1,197 @@
+import { type ReactNode, useState } from 'react'
+import type { OutputOf } from '../../core/workroom.ts'
+import { ChoicesForm, type Chosen } from '../desk/choices-form.tsx'
+import { Results } from '../desk/results.tsx'
+import { useEstimate } from '../desk/use-estimate.ts'
+import { Button } from '../parts/button.tsx'
+import { SelectField, TextField } from '../parts/field.tsx'
+import { Refusal } from '../parts/refusal.tsx'
+import { addressOf, goTo } from '../router.ts'
+import { type Loaded, useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
+
+type Client = OutputOf<'clients.list'>['clients'][number]
+type Cloth = OutputOf<'cloths.list'>['cloths'][number]
+
+/** The quote desk, once there is somebody to sew for and something to sew with. */
+export function Desk({ wearer }: { wearer: string | undefined }) {
+  const tell = useTell()
+  const clients = useQuery('clients.list', {})
+  const cloths = useQuery('cloths.list', {})
+  const refused = clients.refused ?? cloths.refused
+  if (refused !== undefined) return <Refusal sentence={refused} />
+  if (clients.value === undefined || cloths.value === undefined) return null
+  const missing =
+    clients.value.clients.length === 0 ? 'clients' : cloths.value.cloths.length === 0 ? 'cloths' : undefined
+  if (missing === undefined)
+    return <DeskFor clients={clients.value.clients} cloths={cloths.value.cloths} wearer={wearer} />
+  return (
+    <div className="narrow stack">
+      <h1>{tell('screen.room.desk')}</h1>
+      <p>{tell(`screen.desk.no.${missing}`)}</p>
+      <div>
+        <a className="button main" href={addressOf(missing)}>
+          {tell(`screen.desk.to.${missing}`)}
+        </a>
+      </div>
+    </div>
+  )
+}
+
+function DeskFor({
+  clients,
+  cloths,
+  wearer,
+}: {
+  clients: Client[]
+  cloths: Cloth[]
+  wearer: string | undefined
+}) {
+  const tell = useTell()
+  const [wearerId, setWearer] = useState(wearer ?? clients[0]!.id)
+  const of = useQuery('client.get', { id: wearerId })
+  const field = (
+    <>
+      <h1>{tell('screen.room.desk')}</h1>
+      <SelectField
+        label={tell('screen.desk.wearer')}
+        value={wearerId}
+        onChange={setWearer}
+        options={clients}
+      />
+    </>
+  )
+  return (
+    <div className="desk">
+      <Wearer key={wearerId} wearerId={wearerId} field={field} of={of} clients={clients} cloths={cloths} />
+    </div>
+  )
+}
+
+type WearerProps = {
+  wearerId: string
+  /** Heading and choice of the wearer, which stand over everything else. */
+  field: ReactNode
+  of: Loaded<OutputOf<'client.get'>>
+  clients: Client[]
+  cloths: Cloth[]
+}
+
+function Wearer({ wearerId, field, of, clients, cloths }: WearerProps) {
+  const tell = useTell()
+  if (of.value === undefined || of.value.client.id !== wearerId) return <Refusal sentence={of.refused} />
+  const sets = of.value.measurementSets
+  if (sets.length > 0)
+    return <Reckoning wearerId={wearerId} field={field} sets={sets} clients={clients} cloths={cloths} />
+  return (
+    <section className="desk-choices stack">
+      {field}
+      <p>{tell('screen.desk.unmeasured')}</p>
+      <a className="button main" href={addressOf('clients', wearerId)}>
+        {tell('screen.desk.measure')}
+      </a>
+    </section>
+  )
+}
+
+type ReckoningProps = {
+  wearerId: string
+  field: ReactNode
+  sets: OutputOf<'client.get'>['measurementSets']
+  clients: Client[]
+  cloths: Cloth[]
+}
+
+const CONSTRUCTION = 'goredUndertunic'
+
+/** Everything set for one garment, and what comes of it, reckoned anew with every key. */
+function Reckoning({ wearerId, field, sets, clients, cloths }: ReckoningProps) {
+  const { workroom } = useHouse()
+  const tell = useTell()
+  const { value: construction } = useQuery('construction.describe', { id: CONSTRUCTION })
+  const { value: plans } = useQuery('finishPlans.list', {})
+  const [setId, setSet] = useState(sets.at(-1)!.id)
+  const [clothId, setCloth] = useState(cloths[0]!.id)
+  const [finishPlan, setPlan] = useState<'machineWhereHidden' | 'allByHand' | 'allByMachine'>(
+    'machineWhereHidden',
+  )
+  const [customerId, setCustomer] = useState(wearerId)
+  const [quantity, setQuantity] = useState('1')
+  const [choices, setChoices] = useState<Chosen>({})
+  const saving = useDoing()
+  const { estimate, refused, busy } = useEstimate({
+    construction: CONSTRUCTION,
+    measurementSetId: setId,
+    clothId,
+    finishPlan,
+    choices,
+  })
+  const save = () =>
+    saving.run(async () => {
+      const line = {
+        wearerId,
+        measurementSetId: setId,
+        construction: CONSTRUCTION,
+        choices,
+        clothId,
+        finishPlan,
+        quantity: Number(quantity),
+      }
+      const { quote } = await workroom.ask('quote.save', { customerId, lines: [line] })
+      goTo('quotes', quote.id)
+    })
+  const wrongChoice =
+    refused?.field?.startsWith('choices.') === true ? refused.field.slice('choices.'.length) : undefined
+  return (
+    <>
+      <section className="desk-choices stack" aria-label={tell('screen.desk.choices')}>
+        {field}
+        <SelectField
+          label={tell('screen.desk.measures')}
+          value={setId}
+          onChange={setSet}
+          options={sets.map(({ id, day }) => ({
+            id,
+            name: tell('screen.measure.of', { day: { date: day } }),
+          }))}
+        />
+        <SelectField label={tell('screen.desk.cloth')} value={clothId} onChange={setCloth} options={cloths} />
+        <SelectField
+          label={tell('screen.desk.plan')}
+          value={finishPlan}
+          onChange={(id) => setPlan(id as typeof finishPlan)}
+          options={plans?.finishPlans ?? []}
+        />
+        {construction === undefined ? null : (
+          <ChoicesForm
+            construction={construction}
+            used={estimate?.draft.choices ?? {}}
+            chosen={choices}
+            onChange={setChoices}
+            wrong={wrongChoice === undefined ? undefined : { id: wrongChoice, sentence: refused!.message }}
+          />
+        )}
+        <details>
+          <summary>{tell('screen.desk.more')}</summary>
+          <div className="stack">
+            <SelectField
+              label={tell('screen.desk.customer')}
+              value={customerId}
+              onChange={setCustomer}
+              options={clients}
+            />
+            <TextField label={tell('screen.desk.quantity')} value={quantity} onChange={setQuantity} />
+          </div>
+        </details>
+      </section>
+      <Results estimate={estimate} refused={refused?.message ?? saving.refused?.message} busy={busy}>
+        <Button
+          main
+          busy={saving.busy || estimate === undefined || refused !== undefined}
+          onPress={() => void save()}
+        >
+          {tell('screen.desk.save')}
+        </Button>
+      </Results>
+    </>
+  )
+}

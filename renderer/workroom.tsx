@@ -1,0 +1,93 @@
+import { createContext, type ReactNode, useCallback, useContext, useEffect, useState } from 'react'
+import { english } from '../core/words/catalogue/english.ts'
+import { type PhraseCode, type PhraseValue, phrase } from '../core/words/phrase.ts'
+import { englishReader, type Reader, say } from '../core/words/say.ts'
+import type { InputOf, OutputOf, RequestName } from '../core/workroom.ts'
+import { Refused, type Workroom } from './bridge/ask.ts'
+
+type House = { workroom: Workroom; reader: Reader; refresh: () => void }
+const HouseContext = createContext<House | undefined>(undefined)
+
+/** Gives every screen the workroom and the reader that the workroom's settings make. */
+export function HouseProvider({ workroom, children }: { workroom: Workroom; children: ReactNode }) {
+  const [reader, setReader] = useState<Reader>(englishReader)
+  const refresh = useCallback(() => {
+    void workroom.ask('settings.get', {}).then(({ settings }) => {
+      const { locale, unit } = settings.letterhead
+      setReader({ locale, unit, catalogue: english })
+    })
+  }, [workroom])
+  useEffect(refresh, [refresh])
+  return <HouseContext value={{ workroom, reader, refresh }}>{children}</HouseContext>
+}
+
+export function useHouse(): House {
+  const house = useContext(HouseContext)
+  if (house === undefined) throw new Error('outside the house')
+  return house
+}
+
+/** Says a sentence or name of the catalogue to the reader. */
+export function useTell() {
+  const { reader } = useHouse()
+  return useCallback(
+    (code: PhraseCode, params?: Record<string, PhraseValue>) => say(phrase(code, params), reader),
+    [reader],
+  )
+}
+
+export type Loaded<T> = { value: T | undefined; refused: string | undefined; reload: () => void }
+
+/** Asks a query when the screen opens and when its payload changes; `reload` asks again. */
+export function useQuery<N extends RequestName>(name: N, payload: InputOf<N>): Loaded<OutputOf<N>> {
+  const { workroom } = useHouse()
+  const [value, setValue] = useState<OutputOf<N>>()
+  const [refused, setRefused] = useState<string>()
+  const [turn, setTurn] = useState(0)
+  const key = JSON.stringify(payload)
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `turn` asks again, and `key` stands for the payload
+  useEffect(() => {
+    let current = true
+    workroom.ask(name, JSON.parse(key) as InputOf<N>).then(
+      (result) => {
+        if (!current) return
+        setValue(result)
+        setRefused(undefined)
+      },
+      (error: unknown) => current && setRefused(sentenceOf(error)),
+    )
+    return () => {
+      current = false
+    }
+  }, [workroom, name, key, turn])
+  return { value, refused, reload: () => setTurn((n) => n + 1) }
+}
+
+export const sentenceOf = (error: unknown): string => (error instanceof Error ? error.message : String(error))
+
+export type Doing = {
+  busy: boolean
+  refused: { message: string; field: string | undefined } | undefined
+  /** Runs `work`; what refuses it is shown. Answers whether it was done. */
+  run: (work: () => Promise<unknown>) => Promise<boolean>
+}
+
+/** One thing a maker does: busy while it runs, and the sentence that refused it. */
+export function useDoing(): Doing {
+  const [busy, setBusy] = useState(false)
+  const [refused, setRefused] = useState<Doing['refused']>()
+  const run = useCallback(async (work: () => Promise<unknown>) => {
+    setBusy(true)
+    try {
+      await work()
+      setRefused(undefined)
+      return true
+    } catch (error) {
+      setRefused({ message: sentenceOf(error), field: error instanceof Refused ? error.field : undefined })
+      return false
+    } finally {
+      setBusy(false)
+    }
+  }, [])
+  return { busy, refused, run }
+}

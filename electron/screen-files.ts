@@ -9,11 +9,14 @@ const TYPES: Record<string, string> = {
   '.svg': 'image/svg+xml',
 }
 
+/** The one style element that the accessibility library writes by itself (touch-action of what can be pressed). */
+const PRESSABLE = "'sha256-38RhXrc7EdReTKsOm23ZPOCUgniTUUcjky8QOOrQx6o='"
+
 /** What a page of the planner may do: run its own files and talk to its own shell, nothing else. */
 const POLICY = [
   "default-src 'none'",
   "script-src 'self'",
-  "style-src 'self'",
+  `style-src 'self' ${PRESSABLE}`,
   "font-src 'self'",
   "img-src 'self'",
   "connect-src 'self'",

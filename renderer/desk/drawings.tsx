@@ -6,9 +6,9 @@ import { useHouse, useTell } from '../workroom.tsx'
 import type { Estimate } from './use-estimate.ts'
 
 /** Pieces of a garment share one scale: the largest lies about this high on the screen, mm. */
-const PIECE_HEIGHT = 68
+const PIECE_HEIGHT = 56
 /** And the lay about this long. */
-const LAY_LENGTH = 150
+const LAY_LENGTH = 205
 
 export const PieceDrawings = memo(({ draft }: { draft: Estimate['draft'] }) => {
   const { reader } = useHouse()

@@ -16,7 +16,7 @@ type Props = {
   children: ReactNode
 }
 
-/** What comes of the choices: the bill in one line, then pieces, lay, fit and the reasons for every figure. */
+/** What comes of the choices: the bill in one line, then pieces, lay, fit, and the reasons for every figure. */
 export function Results(props: Props) {
   const { estimate, refused, busy, children } = props
   const { reader } = useHouse()
@@ -42,10 +42,8 @@ export function Results(props: Props) {
             />
             {children}
           </div>
-          <div className="desk-pair">
-            <PieceDrawings draft={estimate.draft} />
-            <LayDrawing estimate={estimate} />
-          </div>
+          <PieceDrawings draft={estimate.draft} />
+          <LayDrawing estimate={estimate} />
           <div className="desk-pair">
             <FitReport draft={estimate.draft} />
             <Reasons estimate={estimate} />

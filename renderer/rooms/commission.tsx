@@ -74,14 +74,16 @@ function GarmentSteps({ garment, onTicked }: { garment: Garment; onTicked: (comm
       </div>
       <Refusal sentence={doing.refused?.message} />
       <div className="stages">
-        {garment.stages.map(({ stage, state }) => (
+        {garment.stages.map(({ stage, state, steps }) => (
           <fieldset key={stage} className={`stage ${state}`}>
             <legend>{tell(`paper.stage.${stage}`)}</legend>
-            <Tick
-              name={tell('screen.commission.wholeStage', { stage: tell(`paper.stage.${stage}`) })}
-              done={state === 'done'}
-              onChange={(done) => void whole(done ? 'stage.tick' : 'stage.untick', stage)}
-            />
+            {steps === 1 ? null : (
+              <Tick
+                name={tell('screen.commission.wholeStage', { stage: tell(`paper.stage.${stage}`) })}
+                done={state === 'done'}
+                onChange={(done) => void whole(done ? 'stage.tick' : 'stage.untick', stage)}
+              />
+            )}
             {garment.steps
               .filter((step) => step.stage === stage)
               .map((step) => (

@@ -23,7 +23,15 @@ export function MeasureForm({ clientId, from, onTaken }: Props) {
   const [unit, setUnit] = useState<WorkroomUnit>(reader.unit)
   const [typed, setTyped] = useState<Record<string, string>>(() => written(from, reader.unit, reader.locale))
   const doing = useDoing()
-  const needed = new Set(construction?.required.flat())
+  /** Needed for a tunic, by itself or as one of two. */
+  const labelled = (id: string, name: string) => {
+    const group = construction?.required.find((ids) => (ids as string[]).includes(id))
+    if (group === undefined) return name
+    const other = group.find((one) => one !== id)
+    return other === undefined
+      ? tell('screen.measure.needed', { name })
+      : tell('screen.measure.neededOr', { name, other: tell(`measure.name.${other}`) })
+  }
   const change = (to: string) => {
     const next = to as WorkroomUnit
     // What was carried over is written anew; what was typed since stays as it was typed.
@@ -67,7 +75,7 @@ export function MeasureForm({ clientId, from, onTaken }: Props) {
         {value?.measures.map(({ id, name, how }) => (
           <TextField
             key={id}
-            label={needed.has(id) ? tell('screen.measure.needed', { name }) : name}
+            label={labelled(id, name)}
             value={typed[id] ?? ''}
             onChange={(text) => setTyped((before) => ({ ...before, [id]: text }))}
             help={how}

@@ -37,6 +37,7 @@ export const screen = {
   'screen.measure.about':
     'In the order one takes them. Fractions and other units are understood: 38 1/2, 97.8 cm, 38½ in. Leave empty what you did not take.',
   'screen.measure.needed': '{name} (needed)',
+  'screen.measure.neededOr': '{name} (this or {other})',
   'screen.measure.keep': 'Keep these measures',
   'screen.cloth.new': 'A cloth to buy',
   'screen.cloth.name': 'Name',

@@ -1,0 +1,130 @@
+import { spawnSync } from 'node:child_process'
+import { chmodSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join, resolve } from 'node:path'
+import { afterAll, describe, expect, test } from 'vitest'
+import { binaryIn, hasDisplay } from '../../electron/electron-binary.ts'
+import { dataFolder } from '../../electron/places.ts'
+import { scratch } from '../support/store.ts'
+
+type Answer = { ok: boolean; result?: Record<string, unknown>; error?: { code: string; message: string } }
+type Found = Record<string, unknown> & {
+  served: Record<string, { status: number; policy: string }>
+  navigations: Record<string, boolean>
+  frames: Record<string, string>
+}
+
+const drive = (folder: string): Found => {
+  const driver = resolve(import.meta.dirname, 'stand-in/drive.ts')
+  const { stdout, stderr } = spawnSync(process.execPath, [driver], {
+    encoding: 'utf8',
+    env: { ...process.env, ELLWAND_FOLDER: folder },
+  })
+  if (stdout === '') throw new Error(stderr)
+  return JSON.parse(stdout.trim().split('\n').at(-1)!) as Found
+}
+
+describe('the planner’s own window, main and preload run for real', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'ellwand-window-'))
+  const found = drive(folder)
+  afterAll(() => rmSync(folder, { recursive: true, force: true }))
+
+  test('isolates the page and gives it five functions and nothing else', () => {
+    expect(found.preferences).toMatchObject({
+      contextIsolation: true,
+      sandbox: true,
+      nodeIntegration: false,
+      webviewTag: false,
+    })
+    expect(found.exposed).toEqual(['ellwand'])
+    expect(found.api).toEqual(['ask', 'cancel', 'enter', 'paper', 'listen'])
+  })
+
+  test('opens by its own scheme and answers its own page', () => {
+    expect(found.loaded).toBe('ellwand://planner/')
+    expect((found.added as Answer).ok).toBe(true)
+    expect(JSON.stringify(found.listed)).toContain('Ada')
+  })
+
+  test('serves files of the screen with a strict policy, and nothing beside them', () => {
+    for (const [url, { status, policy }] of Object.entries(found.served)) {
+      expect(status, url).toBe(['ellwand://planner/', 'ellwand://planner/mark.svg'].includes(url) ? 200 : 404)
+      expect(policy, url).toContain("default-src 'none'")
+      expect(policy, url).not.toContain('unsafe')
+    }
+  })
+
+  test('goes nowhere else, opens no window and grants no permission', () => {
+    for (const [move, prevented] of Object.entries(found.navigations)) {
+      expect(prevented, move).toBe(!move.endsWith(' ellwand://planner/#/clients'))
+    }
+    expect(found.webviewPrevented).toBe(true)
+    expect(found.opened).toEqual({ action: 'deny' })
+    expect(found.permission).toEqual([false, false])
+  })
+
+  test('answers no frame but its own', () => {
+    expect(Object.keys(found.frames)).toHaveLength(20)
+    for (const [frame, said] of Object.entries(found.frames))
+      expect(said, frame).toContain('from outside the planner')
+  })
+
+  test('answers malformed requests by a sentence and lives on', () => {
+    for (const answer of found.malformed as { ok: boolean; sentence: string }[]) {
+      expect(answer.ok).toBe(false)
+      expect(answer.sentence).toMatch(/^[A-ZT]/)
+    }
+    expect(found.polluted).toBe(false)
+    expect(JSON.stringify(found.still)).toContain('Ada')
+    expect(JSON.stringify(found.still)).not.toContain('Eve')
+  })
+
+  test('prints in the background and shows the paper, and no other file', () => {
+    expect(found.printed).toBe(true)
+    expect(found.paper).toMatchObject({ ok: true })
+    expect(found.noPaper).toMatchObject({ ok: false, error: { code: 'refusal.store.notFound' } })
+    expect(found.shown).toEqual([expect.stringMatching(/^[0-9a-f]{64}\.pdf$/)])
+  })
+
+  test('comes to the front for a second start, and closes its store before it quits', () => {
+    expect(found.focused).toBe(1)
+    expect(found.quits).toBe(1)
+  })
+
+  test('says so when the workroom cannot be opened', () => {
+    const folder = scratch()
+    writeFileSync(join(folder, 'workroom.ellwand'), 'not a store '.repeat(500))
+    expect(drive(folder).errors).toEqual([
+      expect.stringMatching(/^The workroom cannot be opened: .*is damaged/),
+    ])
+  })
+})
+
+describe('where the window comes from', () => {
+  test('is an installed binary, or one put in its place, and nothing else', () => {
+    const modules = scratch()
+    expect(binaryIn(modules, {})).toBeUndefined()
+    mkdirSync(join(modules, 'electron', 'dist'), { recursive: true })
+    writeFileSync(join(modules, 'electron', 'path.txt'), 'electron')
+    expect(binaryIn(modules, {})).toBeUndefined()
+    const binary = join(modules, 'electron', 'dist', 'electron')
+    writeFileSync(binary, '')
+    chmodSync(binary, 0o755)
+    expect(binaryIn(modules, {})).toBe(binary)
+    expect(binaryIn(modules, { ELECTRON_OVERRIDE_DIST_PATH: scratch() })).toBeUndefined()
+  })
+
+  test('needs a display on Linux only', () => {
+    expect(hasDisplay({}, 'linux')).toBe(false)
+    expect(hasDisplay({ DISPLAY: ':0' }, 'linux')).toBe(true)
+    expect(hasDisplay({ WAYLAND_DISPLAY: 'w' }, 'linux')).toBe(true)
+    expect(hasDisplay({}, 'darwin')).toBe(true)
+  })
+
+  test('keeps a maker’s files where her system keeps such files', () => {
+    const folder = join(scratch(), 'data')
+    expect(dataFolder({ XDG_DATA_HOME: folder }, 'linux')).toBe(join(folder, 'ellwand'))
+    expect(dataFolder({ APPDATA: folder }, 'win32')).toBe(join(folder, 'Ellwand'))
+    expect(dataFolder({ ELLWAND_FOLDER: folder }, 'darwin')).toBe(folder)
+  })
+})

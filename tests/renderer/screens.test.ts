@@ -1,0 +1,116 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { gzipSync } from 'node:zlib'
+import { AxeBuilder } from '@axe-core/playwright'
+import type { Page } from 'playwright-core'
+import { describe, expect, test } from 'vitest'
+import { hasBrowser, openPlanner, screenFolder, usingBrowser, withoutBrowser } from '../support/browser.ts'
+import { scratch } from '../support/store.ts'
+
+/** Goes through every screen of the sample workroom. */
+async function tour(page: Page, look: (screen: string) => Promise<void>): Promise<void> {
+  await page.getByRole('heading', { name: 'A new workroom' }).waitFor()
+  await look('first start')
+  await page.getByRole('button', { name: 'Look round Tenter Lane' }).click()
+  await page.locator('.bill').waitFor()
+  await look('quote desk')
+  for (const summary of await page.locator('summary').all()) await summary.click()
+  await look('quote desk, opened')
+  const rooms = [
+    ['Clients', 'a.entry', 'client'],
+    ['Cloth', '', ''],
+    ['Quotes', 'a.entry', 'quote'],
+    ['Commissions', 'tbody a', 'commission'],
+  ] as const
+  for (const [room, entry, one] of rooms) {
+    await page.getByRole('link', { name: room, exact: true }).click()
+    await page.getByRole('heading', { name: room, level: 1 }).waitFor()
+    if (entry === '') {
+      await page.getByText('White linen').waitFor()
+      await look(room)
+      continue
+    }
+    await page.locator(entry).first().waitFor()
+    await look(room)
+    await page.locator(entry).first().click()
+    await page.locator('.sheet h2').first().waitFor()
+    await look(one)
+  }
+}
+
+describe.runIf(hasBrowser)(`the screens${withoutBrowser}`, () => {
+  const browser = usingBrowser()
+
+  test.each(['light', 'dark'] as const)(
+    'in %s are clean by axe-core, WCAG 2.2 AA',
+    async (colorScheme) => {
+      const planner = await openPlanner(browser(), scratch(), { colorScheme, reducedMotion: 'reduce' })
+      const found: string[] = []
+      await tour(planner.page, async (screen) => {
+        const { violations } = await new AxeBuilder({ page: planner.page })
+          .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'])
+          .analyze()
+        found.push(...violations.map(({ id, nodes }) => `${screen}: ${id} at ${nodes[0]!.target}`))
+      })
+      expect(found).toEqual([])
+      expect(planner.errors).toEqual([])
+      await planner.close()
+    },
+    120_000,
+  )
+
+  test.each([900, 1280, 1920])(
+    'fit a window %i wide without scrolling sideways, and no control is small',
+    async (width) => {
+      const planner = await openPlanner(browser(), scratch(), { viewport: { width, height: 800 } })
+      await tour(planner.page, async (screen) => {
+        const wide = await planner.page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
+        expect(wide, `${screen} is wider than the window`).toBeLessThanOrEqual(0)
+        const small = await planner.page.evaluate(() =>
+          [...document.querySelectorAll('button, input:not([type="checkbox"]), select, nav a, .tick')]
+            .filter((control) => control.getClientRects().length > 0)
+            .map((control) => ({
+              text: control.textContent ?? '',
+              height: control.getBoundingClientRect().height,
+            }))
+            .filter(({ height }) => height < 40),
+        )
+        expect(small, screen).toEqual([])
+      })
+      await planner.close()
+    },
+    120_000,
+  )
+
+  test('load first with no more than 350 kB gzipped, the fonts of a Latin page included', () => {
+    const assets = join(screenFolder, 'assets')
+    const loaded = readdirSync(assets).filter((name) => /\.(js|css)$|latin-\d+-normal.*\.woff2$/.test(name))
+    const bytes = loaded.reduce((sum, name) => sum + gzipSync(readFileSync(join(assets, name))).length, 0)
+    expect(loaded.length).toBeGreaterThan(4)
+    expect(bytes).toBeLessThanOrEqual(350_000)
+  })
+
+  test('tell a page that was opened without its key how to open it', async () => {
+    const planner = await openPlanner(browser(), scratch())
+    const other = await browser().newContext()
+    const page = await other.newPage()
+    await page.goto(`http://127.0.0.1:${planner.server.port}/`)
+    await page.getByText('opened without its key').waitFor()
+    await other.close()
+    await planner.close()
+  })
+
+  test('work in a second tab, and the address opens only once', async () => {
+    const planner = await openPlanner(browser(), scratch())
+    await planner.page.getByRole('heading', { name: 'A new workroom' }).waitFor()
+    const second = await planner.page.context().newPage()
+    await second.goto(`http://127.0.0.1:${planner.server.port}/`)
+    await second.getByRole('heading', { name: 'A new workroom' }).waitFor()
+    const stranger = await browser().newContext()
+    const page = await stranger.newPage()
+    await page.goto(planner.server.address)
+    await page.getByText('opened without its key').waitFor()
+    await stranger.close()
+    await planner.close()
+  })
+})

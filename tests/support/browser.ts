@@ -1,0 +1,68 @@
+import { existsSync } from 'node:fs'
+import { resolve } from 'node:path'
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core'
+import { afterAll, beforeAll } from 'vitest'
+import { type Loopback, serveLoopback } from '../../electron/loopback.ts'
+import { type StoreHost, startStore } from '../../electron/store-host.ts'
+
+const CANDIDATES = [
+  process.env.ELLWAND_CHROMIUM,
+  '/usr/bin/chromium',
+  '/usr/bin/chromium-browser',
+  '/usr/bin/google-chrome',
+]
+const found = CANDIDATES.find((path): path is string => path !== undefined && existsSync(path))
+
+/** Whether the screens can be tried here. Where the check demands it, a missing browser is an error. */
+export const hasBrowser = found !== undefined
+if (!hasBrowser && process.env.ELLWAND_BROWSER === 'required') {
+  throw new Error('Chromium is needed for the browser tests, and none was found.')
+}
+export const withoutBrowser = hasBrowser ? '' : ' (skipped: no Chromium here)'
+
+const root = resolve(import.meta.dirname, '../..')
+export const screenFolder = resolve(root, 'dist/renderer')
+
+/** Has a browser open for a file of tests. */
+export function usingBrowser(): () => Browser {
+  let browser: Browser
+  beforeAll(async () => {
+    browser = await chromium.launch({ executablePath: found!, args: ['--no-sandbox'] })
+  })
+  afterAll(async () => {
+    await browser?.close()
+  })
+  return () => browser
+}
+
+export type Planner = {
+  page: Page
+  server: Loopback
+  store: StoreHost
+  errors: string[]
+  close(): Promise<void>
+}
+
+/** The planner as `npm start` serves it, with a page of it open. */
+export async function openPlanner(
+  browser: Browser,
+  folder: string,
+  options: BrowserContextOptions = {},
+): Promise<Planner> {
+  const store = startStore(folder, new URL('../../electron/store-thread.ts', import.meta.url))
+  const entered = await store.enter('own')
+  if (!entered.ok) throw new Error(entered.error.message)
+  const server = await serveLoopback(store, screenFolder)
+  const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options })
+  const page = await context.newPage()
+  const errors: string[] = []
+  page.on('console', (message) => message.type() === 'error' && errors.push(message.text()))
+  page.on('pageerror', (error) => errors.push(error.message))
+  await page.goto(server.address)
+  const close = async () => {
+    await context.close()
+    await server.close()
+    await store.close()
+  }
+  return { page, server, store, errors, close }
+}

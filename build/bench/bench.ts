@@ -6,6 +6,7 @@ import { estimate } from '../../core/price/estimate.ts'
 import { FINISH_PLANS } from '../../core/sew/finish-plans.ts'
 import { sew } from '../../core/sew/sewing.ts'
 import { DEFAULT_SETTINGS } from '../../core/workroom/default-settings.ts'
+import { screenTimings } from './screen.ts'
 import { type Timing, timed } from './timing.ts'
 
 /** `npm run bench [-- --json]`: how long the computation takes on this machine. */
@@ -88,6 +89,7 @@ const timings: Timing[] = [
   ),
   timed('sewing', drafts, (draft) => sew(draft, FINISH_PLANS.allByHand, 0.4, threadRules)),
 ]
+timings.push(...(await screenTimings()))
 const used = lays.map((lay) => lay.used).sort((a, b) => a - b)
 const cloths = { usedMedian: used[used.length >> 1]!, usedLeast: used[0]! }
 

@@ -1,3 +1,4 @@
+import { numberFormat } from './number-format.ts'
 import { phrase } from './phrase.ts'
 import { Refusal } from './refusal.ts'
 import { isMetric, type LengthUnit, MM_PER, type WorkroomUnit } from './units.ts'
@@ -139,7 +140,5 @@ export function printLengthBare(mm: number, unit: WorkroomUnit, locale: string):
     return `${sign}${whole === 0 && part !== '' ? '' : whole}${part}`
   }
   const digits = unit === 'cm' ? 1 : 0
-  return new Intl.NumberFormat(locale, { maximumFractionDigits: digits, useGrouping: false }).format(
-    mm / MM_PER[unit],
-  )
+  return numberFormat(locale, { maximumFractionDigits: digits, useGrouping: false }).format(mm / MM_PER[unit])
 }

@@ -1,3 +1,4 @@
+import { numberFormat } from './number-format.ts'
 import { phrase } from './phrase.ts'
 import { Refusal } from './refusal.ts'
 
@@ -88,16 +89,14 @@ export function splitMoney(amount: Money, weights: readonly number[]): Money[] {
 
 /** How many digits of the currency are minor units (ISO 4217, as the runtime's Intl data knows it). */
 export function minorDigits(currency: string): number {
-  return (
-    new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2
-  )
+  return numberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2
 }
 
 export function printMoney(amount: Money, locale: string): string {
   const digits = minorDigits(amount.currency)
   const text = String(Math.abs(amount.minor)).padStart(digits + 1, '0')
   const decimal = digits === 0 ? text : `${text.slice(0, -digits)}.${text.slice(-digits)}`
-  return new Intl.NumberFormat(locale, { style: 'currency', currency: amount.currency }).format(
+  return numberFormat(locale, { style: 'currency', currency: amount.currency }).format(
     `${amount.minor < 0 ? '-' : ''}${decimal}` as Intl.StringNumericLiteral,
   )
 }

@@ -2,6 +2,7 @@ import { english } from './catalogue/english.ts'
 import { printDate } from './dates.ts'
 import { printLength } from './length.ts'
 import { printMoney } from './money.ts'
+import { numberFormat } from './number-format.ts'
 import type { Phrase, PhraseCode, PhraseValue } from './phrase.ts'
 import { printMinutes } from './time.ts'
 import type { WorkroomUnit } from './units.ts'
@@ -23,7 +24,7 @@ export function say(phrase: Phrase, reader: Reader = englishReader): string {
 function sayValue(value: PhraseValue, reader: Reader): string {
   if (typeof value === 'string') return value
   if (typeof value === 'number')
-    return new Intl.NumberFormat(reader.locale, { maximumFractionDigits: 2 }).format(value)
+    return numberFormat(reader.locale, { maximumFractionDigits: 2 }).format(value)
   if ('mm' in value) return printLength(value.mm, reader.unit, reader.locale)
   if ('minutes' in value) return printMinutes(value.minutes)
   if ('date' in value) return printDate(value.date, reader.locale)

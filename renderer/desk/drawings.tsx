@@ -41,9 +41,10 @@ export const LayDrawing = memo(({ estimate: { lay, draft } }: { estimate: Estima
   return (
     <section className="stack">
       <h2>{tell('screen.desk.lay')}</h2>
-      <div className="drawn">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a lay longer than the window is scrolled by keyboard too */}
+      <section className="drawn long" aria-label={tell('screen.desk.lay')} tabIndex={0}>
         <SheetDrawing drawing={drawing} />
-      </div>
+      </section>
       <p className="quiet">
         {tell('screen.desk.layUsed', {
           length: { mm: lay.length },

@@ -27,8 +27,8 @@ export function FitReport({ draft: { fit, cautions } }: { draft: Estimate['draft
           {sorted.map((check) => (
             <tr key={check.id} className={check.status}>
               <td>{say(check.name, reader)}</td>
-              <td>{length(check.garment)}</td>
-              <td>
+              <td className="figure">{length(check.garment)}</td>
+              <td className="figure">
                 {check.needs === undefined
                   ? '–'
                   : tell(check.bound === 'least' ? 'paper.fit.atLeast' : 'paper.fit.atMost', {

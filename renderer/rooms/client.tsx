@@ -36,7 +36,7 @@ export function Client({ id }: { id: string }) {
               {tell('screen.client.quote')}
             </a>
           )}
-          {measuring ? null : (
+          {measuring || sets.length === 0 ? null : (
             <Button onPress={() => setMeasuring(true)}>{tell('screen.measure.new')}</Button>
           )}
         </div>

@@ -1,6 +1,6 @@
 import { useState } from 'react'
 import { printLength } from '../../core/words/length.ts'
-import { minorDigits, printMoney } from '../../core/words/money.ts'
+import { minorDigits } from '../../core/words/money.ts'
 import { Button } from '../parts/button.tsx'
 import { TextField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
@@ -83,7 +83,9 @@ export function Cloths() {
               })}
             </span>
             <span className="amount">
-              {printMoney({ minor: cloth.priceMinor, currency: cloth.currency }, reader.locale)}
+              {tell('screen.cloth.perMetre', {
+                price: { minor: cloth.priceMinor, currency: cloth.currency },
+              })}
             </span>
           </li>
         ))}

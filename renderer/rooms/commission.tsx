@@ -75,7 +75,7 @@ function GarmentSteps({ garment, onTicked }: { garment: Garment; onTicked: (comm
       <Refusal sentence={doing.refused?.message} />
       <div className="stages">
         {garment.stages.map(({ stage, state, steps }) => (
-          <fieldset key={stage} className={`stage ${state}`}>
+          <fieldset key={stage} className={`stage ${state}${steps > 1 ? ' many' : ''}`}>
             <legend>{tell(`paper.stage.${stage}`)}</legend>
             {steps === 1 ? null : (
               <Tick

@@ -160,6 +160,7 @@ function Reckoning({ wearerId, field, sets, clients, cloths }: ReckoningProps) {
           value={finishPlan}
           onChange={(id) => setPlan(id as typeof finishPlan)}
           options={plans?.finishPlans ?? []}
+          help={plans?.finishPlans.find(({ id }) => id === finishPlan)?.help}
         />
         {construction === undefined ? null : (
           <ChoicesForm

@@ -46,7 +46,8 @@ export const draft = {
   'draft.choice.length': 'Length',
   'draft.help.length': 'From the high point of the shoulder to the hem, finished.',
   'draft.choice.chestEase': 'Ease at the chest',
-  'draft.help.chestEase': 'Room round the fullest girth; under 80 mm a tunic without an opening binds.',
+  'draft.help.chestEase':
+    'Room round the fullest girth; under 8 cm (3⅛ in) a tunic without an opening binds.',
   'draft.choice.shoulder': 'Shoulder',
   'draft.help.shoulder': 'A seam on the shoulder, or front and back in one length of cloth.',
   'draft.choice.shoulderSlope': 'Shoulder slope',
@@ -92,7 +93,7 @@ export const draft = {
   'draft.choice.seamFinish': 'Seam finish',
   'draft.help.seamFinish': 'Felled: one allowance folded over the other and sewn down. Open: pressed apart.',
   'draft.choice.seamAllowance': 'Seam allowance',
-  'draft.help.seamAllowance': 'For open seams; a felled seam takes 6 and 14 mm.',
+  'draft.help.seamAllowance': 'For open seams; a felled seam takes 0.6 and 1.4 cm (¼ and ½ in).',
   'draft.choice.bottomHem': 'Depth of the bottom hem',
   'draft.help.bottomHem': 'Finished. A deep hem on a curve puckers.',
   'draft.choice.wristHem': 'Depth of the wrist hem',

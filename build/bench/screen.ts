@@ -1,0 +1,96 @@
+import { existsSync, mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join, resolve } from 'node:path'
+import { chromium } from 'playwright-core'
+import { serveLoopback } from '../../electron/loopback.ts'
+import { startStore } from '../../electron/store-host.ts'
+import { buildScreen } from '../bundles.ts'
+import { kernel, type Timing } from './timing.ts'
+
+const CHROMIUM = process.env.ELLWAND_CHROMIUM ?? '/usr/bin/chromium'
+const TRIALS = 80
+
+/**
+ * From a choice changed at the quote desk to the frame in which the new figures and drawings are shown, and
+ * from a key to the frame in which its letter is, in Chromium. Nothing where there is no Chromium.
+ */
+export async function screenTimings(): Promise<Timing[]> {
+  if (!existsSync(CHROMIUM)) return []
+  await buildScreen()
+  const scratch = mkdtempSync(join(tmpdir(), 'ellwand-bench-'))
+  const store = startStore(scratch, new URL('../../electron/store-thread.ts', import.meta.url))
+  await store.enter('sample')
+  const server = await serveLoopback(store, resolve(import.meta.dirname, '../../dist/renderer'))
+  const browser = await chromium.launch({ executablePath: CHROMIUM, args: ['--no-sandbox'] })
+  try {
+    const page = await browser.newPage({ viewport: { width: 1280, height: 800 } })
+    await page.goto(server.address)
+    await page.locator('.desk-results[aria-busy="false"] .bill').waitFor()
+    const measured = await page.evaluate(async (trials) => {
+      const field = (label: string) => {
+        const found = [...document.querySelectorAll('label')].find(({ textContent }) => textContent === label)
+        return document.getElementById(found!.htmlFor) as HTMLInputElement
+      }
+      const results = () => document.querySelector('.desk-results')!
+      const shown = () =>
+        `${results().querySelector('.bill')!.textContent}${results().querySelector('.drawn-pieces')!.innerHTML.length}`
+      const painted = () =>
+        new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => done())))
+      const enter = (input: HTMLInputElement | HTMLSelectElement, value: string) => {
+        const own =
+          input instanceof HTMLSelectElement ? HTMLSelectElement.prototype : HTMLInputElement.prototype
+        Object.getOwnPropertyDescriptor(own, 'value')!.set!.call(input, value)
+        input.dispatchEvent(
+          new Event(input instanceof HTMLSelectElement ? 'change' : 'input', { bubbles: true }),
+        )
+      }
+      const change: number[] = []
+      const key: number[] = []
+      for (let i = 0; i < trials; i++) {
+        const before = shown()
+        const started = performance.now()
+        if (i % 4 === 3) enter(field('Gores'), i % 8 === 3 ? '6' : '4')
+        else
+          enter(
+            field(i % 2 === 0 ? 'Length' : 'Ease at the chest'),
+            String(i % 2 === 0 ? 100 + (i % 17) : 8 + (i % 11)),
+          )
+        await new Promise<void>((done) => requestAnimationFrame(() => done()))
+        key.push(performance.now() - started)
+        await new Promise<void>((done) => {
+          const watch = new MutationObserver(() => {
+            if (results().getAttribute('aria-busy') === 'true' || shown() === before) return
+            watch.disconnect()
+            done()
+          })
+          watch.observe(results(), { subtree: true, childList: true, characterData: true, attributes: true })
+          if (shown() !== before) done()
+        })
+        await painted()
+        change.push(performance.now() - started)
+      }
+      return { change, key }
+    }, TRIALS)
+    const kernels = Array.from({ length: 5 }, kernel).sort((a, b) => a - b)
+    return Object.entries({
+      'screen: choice changed → everything new is painted': measured.change.slice(8),
+      'screen: key → its letter is painted': measured.key.slice(8),
+    }).map(([name, times]) => {
+      const sorted = times.sort((a, b) => a - b)
+      const at = (part: number) => sorted[Math.min(sorted.length - 1, Math.floor(part * sorted.length))]!
+      return {
+        name,
+        runs: times.length,
+        p50: at(0.5),
+        p95: at(0.95),
+        worst: sorted.at(-1)!,
+        inKernels: at(0.95) / kernels[2]!,
+      }
+    })
+  } finally {
+    await browser.close()
+    await server.close()
+    await store.close()
+    rmSync(scratch, { recursive: true, force: true })
+  }
+}

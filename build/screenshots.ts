@@ -1,0 +1,76 @@
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join, resolve } from 'node:path'
+import { parseArgs } from 'node:util'
+import { chromium } from 'playwright-core'
+import { serveLoopback } from '../electron/loopback.ts'
+import { startStore } from '../electron/store-host.ts'
+import { buildScreen } from './bundles.ts'
+
+/**
+ * `npm run screenshots`: pictures of every screen of the sample workroom into a folder; the README shows some
+ * of them. `-- --width 900 --dark --full` for other windows.
+ */
+const { values } = parseArgs({
+  options: {
+    folder: { type: 'string', default: 'build/screenshots' },
+    width: { type: 'string', default: '1280' },
+    dark: { type: 'boolean', default: false },
+    full: { type: 'boolean', default: false },
+  },
+})
+const folder = resolve(values.folder)
+const root = resolve(import.meta.dirname, '..')
+const scratch = mkdtempSync(join(tmpdir(), 'ellwand-pictures-'))
+
+await buildScreen()
+const store = startStore(scratch, new URL('../electron/store-thread.ts', import.meta.url))
+await store.enter('own')
+const server = await serveLoopback(store, resolve(root, 'dist/renderer'))
+const browser = await chromium.launch({
+  executablePath: process.env.ELLWAND_CHROMIUM ?? '/usr/bin/chromium',
+  args: ['--no-sandbox'],
+})
+try {
+  const page = await browser.newPage({
+    viewport: { width: Number(values.width), height: 800 },
+    colorScheme: values.dark ? 'dark' : 'light',
+  })
+  const picture = async (name: string) => {
+    await page.evaluate(() => document.fonts.ready)
+    await page.screenshot({ path: join(folder, `${name}.png`), fullPage: values.full })
+  }
+  const room = async (name: string, entry?: string) => {
+    await page.getByRole('link', { name, exact: true }).click()
+    await page.getByRole('heading', { name, level: 1 }).waitFor()
+    await page
+      .locator(entry ?? 'main li')
+      .first()
+      .waitFor()
+    await picture(name.toLowerCase())
+  }
+  await page.goto(server.address)
+  await page.getByRole('heading', { name: 'A new workroom' }).waitFor()
+  await picture('first-start')
+  await page.getByRole('button', { name: 'Look round Tenter Lane' }).click()
+  await page.locator('.desk-results[aria-busy="false"] .bill').waitFor()
+  await picture('quote-desk')
+  await room('Clients', 'a.entry')
+  await page.locator('a.entry').last().click()
+  await page.locator('.sheet h2').first().waitFor()
+  await picture('client')
+  await room('Cloth')
+  await room('Quotes', 'a.entry')
+  await page.locator('a.entry').first().click()
+  await page.locator('.sheet h2').first().waitFor()
+  await picture('quote')
+  await room('Commissions', 'tbody a')
+  await page.locator('tbody a').first().click()
+  await page.locator('.tick').first().waitFor()
+  await picture('commission')
+} finally {
+  await browser.close()
+  await server.close()
+  await store.close()
+  rmSync(scratch, { recursive: true, force: true })
+}

@@ -7,9 +7,6 @@ const quiet = { configFile: false, logLevel: 'warn' } as const
 const screen: InlineConfig = {
   ...quiet,
   root: resolve(root, 'renderer'),
-  mode: 'production',
-  // Whatever starts the build: makers get React as it is shipped, and tests try that.
-  define: { 'process.env.NODE_ENV': '"production"' },
   build: {
     outDir: resolve(root, 'dist/renderer'),
     emptyOutDir: true,

@@ -68,6 +68,9 @@ try {
   await page.locator('tbody a').first().click()
   await page.locator('.tick').first().waitFor()
   await picture('commission')
+  await page.getByRole('link', { name: 'Workroom', exact: true }).click()
+  await page.getByText('On your papers').waitFor()
+  await picture('workroom')
 } finally {
   await browser.close()
   await server.close()

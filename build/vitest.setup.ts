@@ -1,7 +1,8 @@
-import { buildScreen, buildShell } from './bundles.ts'
+import { execFileSync } from 'node:child_process'
+import { join } from 'node:path'
 
-/** Builds once what the browser and window tests run against. */
-export default async function setup(): Promise<void> {
-  await buildScreen()
-  await buildShell()
+/** Builds once what the browser and window tests run against, just as it is built for makers. */
+export default function setup(): void {
+  const env = { ...process.env, NODE_ENV: 'production' }
+  execFileSync(process.execPath, [join(import.meta.dirname, 'build.ts')], { stdio: 'inherit', env })
 }

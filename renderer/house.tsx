@@ -11,10 +11,11 @@ import { Desk } from './rooms/desk.tsx'
 import { FirstStart } from './rooms/first-start.tsx'
 import { Quote } from './rooms/quote.tsx'
 import { Quotes } from './rooms/quotes.tsx'
+import { WorkroomSettings } from './rooms/workroom-settings.tsx'
 import { addressOf, type Place, usePlace } from './router.ts'
 import { HouseProvider, useHouse, useQuery, useTell } from './workroom.tsx'
 
-const ROOMS = ['desk', 'clients', 'cloths', 'quotes', 'commissions'] as const
+const ROOMS = ['desk', 'clients', 'cloths', 'quotes', 'commissions', 'workroom'] as const
 
 /** The planner: its head with the rooms, and the room the maker is in. */
 export function House({ workroom }: { workroom: Workroom }) {
@@ -64,7 +65,9 @@ function Rooms() {
           <Button onPress={() => void leave()}>{tell('screen.leaveSample')}</Button>
         ) : null}
       </header>
-      <main>{roomAt({ ...place, room: here })}</main>
+      <main>
+        {here === 'workroom' ? <WorkroomSettings onKept={again} /> : roomAt({ ...place, room: here })}
+      </main>
     </>
   )
 }

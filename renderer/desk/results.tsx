@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react'
 import { printLength } from '../../core/words/length.ts'
 import { printMoney } from '../../core/words/money.ts'
+import { say } from '../../core/words/say.ts'
 import { printMinutes } from '../../core/words/time.ts'
 import { Refusal } from '../parts/refusal.tsx'
 import { useHouse, useTell } from '../workroom.tsx'
@@ -42,6 +43,7 @@ export function Results(props: Props) {
             />
             {children}
           </div>
+          <Misfits fit={estimate.draft.fit} />
           <PieceDrawings draft={estimate.draft} />
           <LayDrawing estimate={estimate} />
           <div className="desk-pair">
@@ -51,6 +53,21 @@ export function Results(props: Props) {
         </>
       )}
     </section>
+  )
+}
+
+/** What does not fit, at once and with what would mend it. */
+function Misfits({ fit }: { fit: Estimate['draft']['fit'] }) {
+  const { reader } = useHouse()
+  const failing = fit.filter(({ status }) => status === 'fails')
+  return failing.length === 0 ? null : (
+    <ul className="refusal misfits">
+      {failing.map(({ id, name, mend }) => (
+        <li key={id}>
+          {say(name, reader)}: {mend === undefined ? '' : say(mend, reader)}
+        </li>
+      ))}
+    </ul>
   )
 }
 

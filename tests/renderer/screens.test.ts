@@ -21,12 +21,13 @@ async function tour(page: Page, look: (screen: string) => Promise<void>): Promis
     ['Cloth', '', ''],
     ['Quotes', 'a.entry', 'quote'],
     ['Commissions', 'tbody a', 'commission'],
+    ['Workroom', '', ''],
   ] as const
   for (const [room, entry, one] of rooms) {
     await page.getByRole('link', { name: room, exact: true }).click()
     await page.getByRole('heading', { name: room, level: 1 }).waitFor()
     if (entry === '') {
-      await page.getByText('White linen').waitFor()
+      await page.getByText(room === 'Cloth' ? 'White linen' : 'On your papers').waitFor()
       await look(room)
       continue
     }
@@ -81,6 +82,40 @@ describe.runIf(hasBrowser)(`the screens${withoutBrowser}`, () => {
     },
     120_000,
   )
+
+  test('show at once what does not fit, and what would mend it', async () => {
+    const planner = await openPlanner(browser(), scratch())
+    const { page } = planner
+    await page.getByRole('button', { name: 'Look round Tenter Lane' }).click()
+    await page.locator('.bill').waitFor()
+    await page.getByLabel('Sweep').fill('130 cm')
+    await page.locator('.misfits, .refusal', { hasText: /more sweep|too narrow/ }).waitFor()
+    await page.getByLabel('Sweep').fill('much')
+    await page.locator('.field .wrong', { hasText: 'cannot be read as a length' }).waitFor()
+    await page.getByLabel('Sweep').fill('')
+    await page.locator('.wrong').waitFor({ state: 'detached' })
+    await planner.close()
+  })
+
+  test('keep the workroom’s settings, and reckon by them', async () => {
+    const planner = await openPlanner(browser(), scratch())
+    const { page } = planner
+    await page.getByRole('button', { name: 'Look round Tenter Lane' }).click()
+    await page.locator('.bill').waitFor()
+    const before = await page.locator('.bill').textContent()
+    await page.getByRole('link', { name: 'Workroom', exact: true }).click()
+    await page.getByLabel('An hour of sewing by hand').fill('24,50')
+    await page.getByLabel('Name', { exact: true }).fill('Weir Lane')
+    await page.getByRole('button', { name: 'Keep these settings' }).click()
+    await page.locator('.head-name', { hasText: 'Weir Lane' }).waitFor()
+    await page.getByLabel('Tax, %').fill('lots')
+    await page.getByRole('button', { name: 'Keep these settings' }).click()
+    await page.locator('.refusal').waitFor()
+    await page.getByRole('link', { name: 'Quote desk' }).click()
+    await page.getByText('at £24.50 an hour').first().waitFor()
+    expect(await page.locator('.bill').textContent()).not.toBe(before)
+    await planner.close()
+  })
 
   test('load first with no more than 350 kB gzipped, the fonts of a Latin page included', () => {
     const assets = join(screenFolder, 'assets')

@@ -1,5 +1,7 @@
 import { join } from 'node:path'
 import { Worker } from 'node:worker_threads'
+import { phrase } from '../core/words/phrase.ts'
+import { say } from '../core/words/say.ts'
 import type { Answer } from '../core/workroom.ts'
 import type { FromStore, JobEvent, ToStore, Which } from './messages.ts'
 
@@ -39,8 +41,20 @@ export function startStore(folder: string, thread: URL): StoreHost {
     waiting.get(message.id)?.(message.answer)
     waiting.delete(message.id)
   })
+  // Should the thread ever end by a fault, whoever waits for it is told, and so is whoever asks afterwards.
+  let ended = false
+  worker.on('error', (error) => console.error(error))
+  worker.on('exit', () => {
+    ended = true
+    for (const answer of waiting.values()) answer(gone())
+    waiting.clear()
+  })
   const send = (message: Without<ToStore>): Promise<Answer> =>
     new Promise((resolve) => {
+      if (ended) {
+        resolve(gone())
+        return
+      }
       const id = next++
       waiting.set(id, resolve)
       worker.postMessage({ ...message, id } as ToStore)
@@ -60,4 +74,9 @@ export function startStore(folder: string, thread: URL): StoreHost {
       await worker.terminate()
     },
   }
+}
+
+const gone = (): Answer => {
+  const sentence = phrase('refusal.shell.gone')
+  return { ok: false, error: { code: sentence.code, message: say(sentence) } }
 }

@@ -72,7 +72,9 @@ async function ask(name: string, payload: unknown): Promise<Answer> {
     signal: stop.signal,
     report: (progress) => tell({ kind: 'event', event: { job, progress } }),
   }
-  void guarded(() => answer(requests, name, payload, beside, readerOf(given))).then((answered) => {
+  // Begun only when the name of the job is out, so that it can be stopped from its first moment.
+  setImmediate(async () => {
+    const answered = await guarded(() => answer(requests, name, payload, beside, readerOf(given)))
     jobs.delete(job)
     tell({ kind: 'event', event: { job, answer: answered } })
   })

@@ -5,7 +5,7 @@ import { chromium } from 'playwright-core'
 import { serveLoopback } from '../../electron/loopback.ts'
 import { startStore } from '../../electron/store-host.ts'
 import { buildScreen } from '../bundles.ts'
-import { kernel, type Timing } from './timing.ts'
+import { summedUp, type Timing } from './timing.ts'
 
 const CHROMIUM = process.env.ELLWAND_CHROMIUM ?? '/usr/bin/chromium'
 const TRIALS = 80
@@ -71,22 +71,10 @@ export async function screenTimings(): Promise<Timing[]> {
       }
       return { change, key }
     }, TRIALS)
-    const kernels = Array.from({ length: 5 }, kernel).sort((a, b) => a - b)
-    return Object.entries({
-      'screen: choice changed → everything new is painted': measured.change.slice(8),
-      'screen: key → its letter is painted': measured.key.slice(8),
-    }).map(([name, times]) => {
-      const sorted = times.sort((a, b) => a - b)
-      const at = (part: number) => sorted[Math.min(sorted.length - 1, Math.floor(part * sorted.length))]!
-      return {
-        name,
-        runs: times.length,
-        p50: at(0.5),
-        p95: at(0.95),
-        worst: sorted.at(-1)!,
-        inKernels: at(0.95) / kernels[2]!,
-      }
-    })
+    return [
+      summedUp('screen: choice changed → everything new is painted', measured.change.slice(8)),
+      summedUp('screen: key → its letter is painted', measured.key.slice(8)),
+    ]
   } finally {
     await browser.close()
     await server.close()

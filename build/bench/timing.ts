@@ -28,12 +28,17 @@ export function timed<T>(name: string, inputs: readonly T[], work: (input: T) =>
     work(input)
     return performance.now() - started
   })
-  const sorted = times.sort((a, b) => a - b)
+  return summedUp(name, times)
+}
+
+/** Median, 95 % point and worst of some times, ms. */
+export function summedUp(name: string, times: readonly number[]): Timing {
+  const sorted = [...times].sort((a, b) => a - b)
   const at = (part: number) => sorted[Math.min(sorted.length - 1, Math.floor(part * sorted.length))]!
   const kernels = Array.from({ length: 5 }, kernel).sort((a, b) => a - b)
   return {
     name,
-    runs: inputs.length,
+    runs: times.length,
     p50: at(0.5),
     p95: at(0.95),
     worst: sorted.at(-1)!,

@@ -48,6 +48,8 @@ export type Piece = {
   /** Angles in degrees the piece may be turned by on cloth without nap. */
   turn: readonly (0 | 90 | 180 | 270)[]
   cloth: ClothRole
+  /** Lies over the shoulder, so that one half of it hangs against a nap or a one-way print. */
+  hangsBothWays?: true
   /** Finished sizes a maker would write on the piece. */
   sizes: { name: Phrase; mm: number }[]
 }

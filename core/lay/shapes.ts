@@ -28,7 +28,7 @@ export type Laid = { piece: string; copy: string; area: number; shapes: Shape[] 
  * the piece and the nap allow; turned over only where the cloth has no right side, or where the copy is a
  * mirrored one. Curves keep `gap` mm for the shears; straight sides may share a cut.
  *
- * @throws Refusal at a piece that is wider than the cloth in every way it may lie
+ * @throws Refusal at a piece that is wider than the cloth in every way it may lie, or would hang against its nap
  */
 export function layables(
   pieces: readonly Piece[],
@@ -39,6 +39,9 @@ export function layables(
 ): Laid[] {
   const keys = new Map<string, number>()
   return pieces.flatMap((piece) => {
+    if (cloth.nap && piece.hangsBothWays === true) {
+      throw new Refusal(phrase('refusal.lay.napOverShoulder', { piece: piece.name }), 'nap')
+    }
     const outline = flattenOutward(piece.cut, undefined, gap)
     return piece.copies.flatMap(({ id, mirrored }) => {
       const shapes = waysToLie(piece, outline, mirrored, cloth, keys).filter(

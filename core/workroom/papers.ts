@@ -1,3 +1,4 @@
+import { setImmediate, setTimeout } from 'node:timers/promises'
 import { z } from 'zod'
 import { constructionOf } from '../draft/constructions.ts'
 import { cuttingSheet } from '../paper/cutting-sheet.ts'
@@ -108,6 +109,10 @@ async function kept(paper: Paper, sheet: PaperDocument, createdAt: string, conte
     language: settingsOf(context).letterhead.locale,
     createdAt,
   })
+  // A timer and then an immediate: between the two the loop takes in what came while printing, a wish to stop
+  // among it, and only then is anything kept.
+  await setTimeout(0)
+  await setImmediate()
   context.signal.throwIfAborted()
   const { hash } = putAttachment(store.attachments, bytes, 'pdf')
   return store.transaction(() => {

@@ -131,8 +131,9 @@ describe('the planner on loopback', () => {
     }
     let document = ''
     const printed = new Promise<void>((done) => {
-      store.listen((event) => {
+      const deaf = store.listen((event) => {
         if (!('answer' in event)) return
+        deaf()
         document = (event.answer as unknown as { result: { document: { id: string } } }).result.document.id
         done()
       })
@@ -152,6 +153,35 @@ describe('the planner on loopback', () => {
       'application/pdf',
     ])
     expect((await send({ method: 'GET', path: url })).status).toBe(404)
+    await store.enter('own')
+  })
+})
+
+describe('a job', () => {
+  test('tells how far it is, and keeps nothing when it is stopped', async () => {
+    await store.enter('sample')
+    const { result } = (await store.ask('commissions.list', {})) as unknown as {
+      result: { commissions: { garments: { id: string }[] }[] }
+    }
+    const garmentId = result.commissions[0]!.garments[0]!.id
+    const news: { job: string; progress?: unknown; answer?: { ok: boolean; error?: { code: string } } }[] = []
+    const deaf = store.listen((event) => news.push(event as (typeof news)[number]))
+    const asked = (await store.ask('workOrder.print', { garmentId })) as unknown as {
+      result: { job: string }
+    }
+    const { job } = asked.result
+    expect(await store.cancel(job)).toMatchObject({ ok: true, result: { cancelled: true } })
+    while (!news.some(({ answer }) => answer !== undefined)) await new Promise((soon) => setTimeout(soon, 10))
+    deaf()
+    expect(news.filter(({ progress }) => progress !== undefined)).toEqual([
+      { job, progress: { done: 0.2, doing: 'print' } },
+    ])
+    const end = news.find(({ answer }) => answer !== undefined)!
+    const { result: history } = (await store.ask('history.list', { id: garmentId })) as unknown as {
+      result: { changes: unknown[] }
+    }
+    expect(end).toMatchObject({ job, answer: { ok: false, error: { code: 'refusal.shell.stopped' } } })
+    expect(history.changes).toEqual([])
     await store.enter('own')
   })
 })

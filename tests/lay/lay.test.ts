@@ -208,6 +208,16 @@ describe('the first lay', () => {
     )
   })
 
+  test('refuses a body cut in one over the shoulder on cloth with a nap', () => {
+    const { pieces } = goredUndertunic.draft(bodyOf(WOMAN), { shoulder: 'cutInOne' }, 'mm')
+    expect(faultsOfLay(firstLay(pieces, LINEN, DEFAULT_BUYING), pieces, LINEN)).toEqual([])
+    const refusal = refused(() => firstLay(pieces, { ...LINEN, nap: true }, DEFAULT_BUYING))
+    expect(refusal).toMatchObject({
+      field: 'nap',
+      sentence: expect.stringContaining('Choose a shoulder seam'),
+    })
+  })
+
   test('refuses a piece wider than the cloth, and cloth that cannot be', () => {
     const wide = [panel('wide', 900, 900, 300, 1)]
     const refusal = refused(() => firstLay(wide, { ...LINEN, width: 900 }, DEFAULT_BUYING))

@@ -87,6 +87,7 @@ function body(f: Figures): Piece {
       grain: 'straight',
       turn: [0, 180],
       cloth: 'main',
+      hangsBothWays: true,
       sizes: panelSizes(width, 2 * length),
     },
     {

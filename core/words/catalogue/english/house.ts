@@ -40,6 +40,7 @@ export const house = {
   'store.kind.step': 'step',
   'store.kind.document': 'document',
   'refusal.shell.notOpen': 'No workroom is open. Open one first.',
+  'refusal.shell.gone': 'The planner has closed its store. Start it again; what it acknowledged is safe.',
   'refusal.shell.stopped': 'Stopped, as you asked. Nothing was kept of it.',
   'refusal.shell.fault':
     'Something went wrong inside the planner. Nothing of this step was kept; what was there before is safe. Try again, and tell its makers if it comes back.',

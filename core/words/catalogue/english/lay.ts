@@ -12,4 +12,6 @@ export const lay = {
     'The thickness of the cloth cannot be right. Give that of one layer, such as 0.4 mm.',
   'refusal.lay.tooNarrow':
     'The piece “{piece}” is {width} wide with its allowances, and the cloth only {usable} washed and without selvedges. Choose a wider cloth, less ease or more gores.',
+  'refusal.lay.napOverShoulder':
+    'The piece “{piece}” lies over the shoulder, so half of it would hang against the nap of this cloth. Choose a shoulder seam, or a cloth without nap.',
 } as const

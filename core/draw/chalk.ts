@@ -56,7 +56,11 @@ export function wholeMillimetres(marks: readonly Mark[]): number[] {
   }
   return marks.map(({ value, outward }) => {
     const nearest = Math.round(value)
-    if (Math.abs(value - nearest) < DUST || meeting.has(Math.floor(value))) return nearest
+    if (Math.abs(value - nearest) < DUST) return nearest
+    if (meeting.has(Math.floor(value))) {
+      // Dust on either side of a half must not send two pieces that meet past each other.
+      return outward === 1 ? nearest : Math.max(nearest, Math.round(below.get(Math.floor(value)) ?? nearest))
+    }
     return outward === 1 ? Math.ceil(value) : Math.floor(value)
   })
 }

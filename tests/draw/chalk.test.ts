@@ -72,6 +72,15 @@ describe('chalk figures', () => {
     )
   })
 
+  it('keep their order where two pieces meet at half a millimetre and dust lies between them', () => {
+    expect(
+      wholeMillimetres([
+        { value: 2922.5, outward: 1 },
+        { value: 2922.4999999999995, outward: -1 },
+      ]),
+    ).toEqual([2923, 2923])
+  })
+
   it('keep the order of all marks along the cloth where neighbours meet', () => {
     const mark = fc.record({ value: size, outward: fc.constantFrom(1 as const, -1 as const) })
     fc.assert(

@@ -218,7 +218,8 @@ function words(copy: LaidCopy, from: number, to: number, reader: Reader, scale: 
   const lesser = Math.min(to, copy.box.y + copy.box.height) - Math.max(from, copy.box.y) < copy.box.height / 2
   const within = room.write(names, scale)
   if (within === undefined && lesser) return []
-  const name = within ?? rim.write(names, scale) ?? word(number, 'note')
+  const small = [word(number, 'note'), word(number, 'note', 90)]
+  const name = within ?? rim.write([...names, ...small], scale) ?? word(number, 'note')
   if (within === undefined) room.take(name, scale)
   const figures = copy.corners.flatMap(({ at, fromSelvedge, fromCutEnd }) => {
     const figure = word(`${fromSelvedge} / ${fromCutEnd}`, 'note')

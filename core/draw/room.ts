@@ -17,7 +17,8 @@ export class Room {
 
   constructor(outline: Path, taken: readonly Path[]) {
     this.#shape = pointsOf(outline)
-    this.#taken = taken.map((path) => boxOf(pointsOf(path)))
+    // The end too: a slit is a line, and not closed.
+    this.#taken = taken.map((path) => boxOf([...pointsOf(path), path.at(-1)!.to]))
   }
 
   /** Keeps to the part of the shape between two uprights. */

@@ -70,7 +70,7 @@ export function parseLength(text: string, unit: LengthUnit): number {
   let rest = text
     .normalize('NFC')
     .toLowerCase()
-    .replace(/[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]/g, (sign) => ` ${VULGAR[sign]}`)
+    .replace(/[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]/g, (sign) => ` ${VULGAR[sign]} `)
     .replace(/[″”“]|''/g, '"')
     .replace(/[′’‘]/g, "'")
     .replace(/⁄/g, '/')
@@ -101,10 +101,11 @@ export function parseLength(text: string, unit: LengthUnit): number {
     total += value * MM_PER[here]
     previous = here
   }
-  if (total === 0) throw new Refusal(phrase('refusal.length.zero'))
-  if (!(total <= LONGEST)) throw new Refusal(phrase('refusal.length.absurd', { text: shown }))
   // The sum of decimal parts is cleaned of binary dust far below any tape's reading.
-  return Math.round(total * 1e6) / 1e6
+  const mm = Math.round(total * 1e6) / 1e6
+  if (mm === 0) throw new Refusal(phrase('refusal.length.zero'))
+  if (!(mm <= LONGEST)) throw new Refusal(phrase('refusal.length.absurd', { text: shown }))
+  return mm
 }
 
 /**

@@ -66,6 +66,9 @@ describe('reading a length', () => {
     ['5 ft 20 cm', 'refusal.length.mixed'],
     ['6 in 5 ft', 'refusal.length.order'],
     ['5 5 in', 'refusal.length.noUnit'],
+    ['½5 in', 'refusal.length.noUnit'],
+    ['1/20000006', 'refusal.length.zero'],
+    ['0.00000001 mm', 'refusal.length.zero'],
   ])('“%s” is refused: %s', (text, code) => {
     const refusal = refused(() => parseLength(text, 'cm'))
     expect(refusal.code).toBe(code)
@@ -96,7 +99,7 @@ describe('reading a length', () => {
           expect(Number.isFinite(mm)).toBe(true)
         },
       ),
-      { numRuns: 2000 },
+      { numRuns: 3000 },
     )
   })
 })

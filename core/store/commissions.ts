@@ -21,9 +21,6 @@ export function insertCommission(
 export const getCommission = (db: Db, id: string, field?: string): CommissionRow =>
   found(db.select().from(commission).where(eq(commission.id, id)).get(), 'commission', id, field)
 
-export const commissionOfQuote = (db: Db, quoteId: string): CommissionRow | undefined =>
-  db.select().from(commission).where(eq(commission.quoteId, quoteId)).get()
-
 /** Every commission, oldest first. */
 export const listCommissions = (db: Db): CommissionRow[] =>
   db.select().from(commission).orderBy(asc(commission.id)).all()

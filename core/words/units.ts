@@ -23,5 +23,3 @@ export const WORKROOM_UNITS = ['mm', 'cm', 'in'] as const
 export type WorkroomUnit = (typeof WORKROOM_UNITS)[number]
 
 export const isMetric = (unit: LengthUnit): boolean => unit === 'mm' || unit === 'cm' || unit === 'm'
-
-export const minutesInHour = 60

@@ -1,8 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { goredUndertunic } from '../../core/draft/constructions/gored-undertunic.ts'
+import { straightEdgeGore } from '../../core/draft/shapes/gore.ts'
 import type { Draft } from '../../core/draft/types.ts'
 import { faultsOf } from '../../core/draft/verify.ts'
+import { pathLength } from '../../core/geometry/path.ts'
 import type { Body } from '../../core/measure/body.ts'
 import { someBody } from '../support/bodies.ts'
 
@@ -129,5 +131,7 @@ describe('a tunic of four gores and straight shoulders', () => {
 
 // Sector geometry of checks in print: gore of top 8.75, hem 40 and side 90 cm in a skirt of eight (70 → 320 cm).
 test('a gore is a sector: a hem of 40 cm on a radius of 25.2 + 90 cm spans 19.894°', () => {
-  expect(((40 / (25.2 + 90)) * 180) / Math.PI).toBeCloseTo(19.894, 3)
+  const gore = straightEdgeGore(1152, (19.894 * Math.PI) / 180)
+  expect(pathLength(gore.hem)).toBeCloseTo(400, 1)
+  expect(pathLength(gore.right)).toBeCloseTo(1152, 9)
 })

@@ -28,6 +28,8 @@ export const requests = [
   ...historyRequests,
 ] as const
 
+export type { Places, Strip } from './lay/strip.ts'
+export type { Manner } from './lay/types.ts'
 export { openStore, type Store } from './store/open.ts'
 
 type Table = (typeof requests)[number]

@@ -2,12 +2,26 @@ import { directionAt, mirrorSegment, moveSegment } from '../geometry/segment.ts'
 import type { Path, Point, Segment } from '../geometry/types.ts'
 
 /** Where a copy lies: flipped (x → −x), then turned anticlockwise by `angle` degrees, then moved. */
-export type Placed = { x: number; y: number; angle: 0 | 90 | 180 | 270; flipped: boolean }
+export type Placed = {
+  x: number
+  y: number
+  angle: 0 | 45 | 90 | 135 | 180 | 225 | 270 | 315
+  flipped: boolean
+}
 
 /** A path as it lies on the cloth, in the lay's own coordinates. */
 export function placePath(path: Path, { x, y, angle, flipped }: Placed): Path {
-  return path.map((s) => moveSegment(quarterTurns(flipped ? mirrorSegment(s) : s, angle / 90), { x, y }))
+  const [quarters, bias] = [Math.floor(angle / 90), angle % 90 !== 0]
+  return path.map((s) => {
+    const hand = flipped ? mirrorSegment(s) : s
+    return moveSegment(quarterTurns(bias ? mapped(hand, eighthTurn) : hand, quarters), { x, y })
+  })
 }
+
+const eighthTurn = ({ x, y }: Point): Point => ({
+  x: (x - y) * Math.SQRT1_2,
+  y: (x + y) * Math.SQRT1_2,
+})
 
 /** Exact quarter turns: no sine ever blurs a straight edge. */
 function quarterTurns(s: Segment, turns: number): Segment {

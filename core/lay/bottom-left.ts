@@ -1,69 +1,83 @@
-import type { NoFit, NoFits } from './nofit.ts'
-import type { Laid, Shape } from './shapes.ts'
-
-/** A shape in its place: the corner of its box nearest to selvedge and cut end. */
-export type Put = { laid: Laid; shape: Shape; x: number; y: number }
+import { depthIn, type NoFit, type NoFits } from './nofit.ts'
+import type { Outline } from './outline.ts'
+import { fixedReach, leastX, mostX, type Part, type Strip } from './strip.ts'
 
 /** Inside a no-fit polygon by less than this still counts as touching, mm. */
 const TOUCH = 1e-6
 
+/** Crossings of no-fit polygons are looked at only while no more than this many parts lie on the cloth. */
+const CROWD = 40
+
 type Wall = { fit: NoFit; x: number; y: number }
+/** A part in its place. */
+export type Put = { part: number; way: number; outline: Outline; x: number; y: number }
 
 /**
- * Lays the copies in the order given, each where its far end comes nearest to the cut end and, of such
+ * Lays the parts in the order given, each where its far end comes nearest to the cut end and, of such
  * places, nearest to the near selvedge, in the best of the ways it may lie. Places are exact: corners and
- * crossings of the no-fit polygons and the borders of the cloth.
+ * crossings of the no-fit polygons and the borders of the cloth. Fixed parts stay where they are.
  *
- * @returns the places and the length used, or undefined as soon as the length is not under `limit`
+ * @param limit no part may reach beyond it
+ * @param beyond what becomes of a part that would: it ends the attempt, or is left out
+ * @returns what was laid, and the length; undefined when the attempt was ended
  */
 export function bottomLeft(
-  order: readonly Laid[],
-  usable: number,
+  order: readonly number[],
+  strip: Strip,
   fits: NoFits,
   limit: number,
+  beyond: 'end' | 'skip' = 'end',
 ): { puts: Put[]; length: number } | undefined {
+  const fixed = strip.parts.flatMap(({ fixed }, part) =>
+    fixed === undefined ? [] : [{ ...fixed, part, outline: strip.outlines[fixed.way]! }],
+  )
   const puts: Put[] = []
-  let length = 0
-  for (const laid of order) {
-    let best: (Put & { top: number }) | undefined
-    for (const shape of laid.shapes) {
-      const place = lowestPlace(shape, puts, usable, fits, best?.top ?? limit)
+  let length = fixedReach(strip)
+  for (const part of order) {
+    let best: (Put & { top: number; side: number }) | undefined
+    for (const way of strip.parts[part]!.ways) {
+      const outline = strip.outlines[way]!
+      const under = best?.top ?? limit
+      const place = lowestPlace(strip, strip.parts[part]!, outline, [...fixed, ...puts], fits, under)
       if (place === undefined) continue
-      const top = place.y + shape.high - shape.low
+      const [top, side] = [place.y + outline.high, place.x + outline.left]
       if (
         best === undefined ||
         top < best.top - TOUCH ||
-        (top < best.top + TOUCH && place.x < best.x - TOUCH)
+        (top < best.top + TOUCH && side < best.side - TOUCH)
       ) {
-        best = { laid, shape, ...place, top }
+        best = { part, way, outline, ...place, top, side }
       }
     }
-    if (best === undefined) return undefined
+    if (best === undefined) {
+      if (beyond === 'skip') continue
+      return undefined
+    }
     length = Math.max(length, best.top)
-    if (length >= limit) return undefined
     puts.push(best)
   }
   return { puts, length }
 }
 
 function lowestPlace(
-  shape: Shape,
+  strip: Strip,
+  part: Part,
+  outline: Outline,
   puts: readonly Put[],
-  usable: number,
   fits: NoFits,
   limit: number,
 ): { x: number; y: number } | undefined {
-  const most = Math.max(0, usable - (shape.right - shape.left))
-  const highest = limit - (shape.high - shape.low)
+  const [least, most] = [leastX(strip, part, outline), mostX(strip, outline)]
+  const [leastY, mostY] = [-outline.low, limit - outline.high]
   const walls: Wall[] = []
   for (const put of puts) {
-    const fit = fits.between(put.shape, shape)
-    if (put.y + fit.low <= highest + TOUCH) walls.push({ fit, x: put.x, y: put.y })
+    const fit = fits.between(put.outline, outline)
+    if (put.y + fit.low <= mostY + TOUCH) walls.push({ fit, x: put.x, y: put.y })
   }
-  let [bestX, bestY] = [Infinity, highest + TOUCH]
+  let [bestX, bestY] = [Infinity, mostY + TOUCH]
   let blocker: Wall | undefined
   const offer = (x: number, y: number) => {
-    if (x < -TOUCH || x > most + TOUCH || y < -TOUCH) return
+    if (x < least - TOUCH || x > most + TOUCH || y < leastY - TOUCH) return
     if (y > bestY + TOUCH || (y > bestY - TOUCH && x >= bestX - TOUCH)) return
     // What stood in the way of the last place most likely stands in the way of this one.
     if (blocker !== undefined && inside(blocker, x, y)) return
@@ -73,15 +87,16 @@ function lowestPlace(
         return
       }
     }
-    bestX = Math.min(most, Math.max(0, x))
-    bestY = Math.max(0, y)
+    bestX = Math.min(most, Math.max(least, x))
+    bestY = Math.max(leastY, y)
   }
-  offer(0, 0)
-  offer(most, 0)
+  offer(least, leastY)
+  offer(most, leastY)
   for (const wall of walls) {
     offerCorners(wall, offer)
-    offerBorders(wall, most, offer)
+    offerBorders(wall, least, most, leastY, offer)
   }
+  if (walls.length > CROWD) return bestX === Infinity ? undefined : { x: bestX, y: bestY }
   for (let i = 0; i < walls.length; i++) {
     for (let j = i + 1; j < walls.length; j++) offerCrossings(walls[i]!, walls[j]!, bestY, offer)
   }
@@ -90,21 +105,24 @@ function lowestPlace(
 
 type Offer = (x: number, y: number) => void
 
-function offerCorners({ fit, x, y }: Wall, offer: Offer): void {
-  const { points } = fit
-  for (let i = 0; i < points.length; i += 2) offer(points[i]! + x, points[i + 1]! + y)
+function offerCorners({ fit: { sides }, x, y }: Wall, offer: Offer): void {
+  for (let i = 0; i < sides.length; i += 4) offer(sides[i]! + x, sides[i + 1]! + y)
 }
 
 /** Where a no-fit polygon crosses the cut end and the two selvedges. */
-function offerBorders({ fit, x, y }: Wall, most: number, offer: Offer): void {
-  const { points } = fit
-  for (let i = 0; i < points.length; i += 2) {
-    const j = (i + 2) % points.length
-    const [px, py, qx, qy] = [points[i]! + x, points[i + 1]! + y, points[j]! + x, points[j + 1]! + y]
-    for (const at of [0, most]) {
+function offerBorders(
+  { fit: { sides }, x, y }: Wall,
+  least: number,
+  most: number,
+  leastY: number,
+  offer: Offer,
+): void {
+  for (let i = 0; i < sides.length; i += 4) {
+    const [px, py, qx, qy] = [sides[i]! + x, sides[i + 1]! + y, sides[i + 2]! + x, sides[i + 3]! + y]
+    for (const at of [least, most]) {
       if ((px - at) * (qx - at) < 0) offer(at, py + ((at - px) * (qy - py)) / (qx - px))
     }
-    if (py * qy < 0) offer(px - (py * (qx - px)) / (qy - py), 0)
+    if ((py - leastY) * (qy - leastY) < 0) offer(px + ((leastY - py) * (qx - px)) / (qy - py), leastY)
   }
 }
 
@@ -113,14 +131,13 @@ function offerCrossings(a: Wall, b: Wall, bestY: number, offer: Offer): void {
   const [af, bf] = [a.fit, b.fit]
   if (bf.left + dx > af.right || bf.right + dx < af.left || bf.low + dy > af.high || bf.high + dy < af.low)
     return
-  const [p, q] = [af.points, bf.points]
-  for (let i = 0; i < p.length; i += 2) {
-    const k = (i + 2) % p.length
-    const [px, py, rx, ry] = [p[i]!, p[i + 1]!, p[k]! - p[i]!, p[k + 1]! - p[i + 1]!]
+  const [p, q] = [af.sides, bf.sides]
+  for (let i = 0; i < p.length; i += 4) {
+    const [px, py] = [p[i]!, p[i + 1]!]
+    const [rx, ry] = [p[i + 2]! - px, p[i + 3]! - py]
     if (Math.min(py, py + ry) + a.y > bestY) continue
-    for (let j = 0; j < q.length; j += 2) {
-      const l = (j + 2) % q.length
-      const [sx, sy] = [q[l]! - q[j]!, q[l + 1]! - q[j + 1]!]
+    for (let j = 0; j < q.length; j += 4) {
+      const [sx, sy] = [q[j + 2]! - q[j]!, q[j + 3]! - q[j + 1]!]
       const cross = rx * sy - ry * sx
       if (cross > -1e-12 && cross < 1e-12) continue
       const [ox, oy] = [q[j]! + dx - px, q[j + 1]! + dy - py]
@@ -137,12 +154,5 @@ function inside({ fit, x, y }: Wall, atX: number, atY: number): boolean {
   const [px, py] = [atX - x, atY - y]
   if (px <= fit.left + TOUCH || px >= fit.right - TOUCH || py <= fit.low + TOUCH || py >= fit.high - TOUCH)
     return false
-  const { points } = fit
-  for (let i = 0; i < points.length; i += 2) {
-    const j = (i + 2) % points.length
-    const [ex, ey] = [points[j]! - points[i]!, points[j + 1]! - points[i + 1]!]
-    const left = ex * (py - points[i + 1]!) - ey * (px - points[i]!)
-    if (left <= TOUCH * (Math.abs(ex) + Math.abs(ey))) return false
-  }
-  return true
+  return depthIn(fit, px, py) > TOUCH
 }

@@ -11,8 +11,8 @@ import {
 import type { Piece } from '../draft/types.ts'
 import { pointAt } from '../geometry/segment.ts'
 import { LAY_OVERLAP } from '../geometry/tolerance.ts'
-import type { Path } from '../geometry/types.ts'
-import type { Cloth, Lay, Placement } from './types.ts'
+import type { Path, Rectangle } from '../geometry/types.ts'
+import { type Cloth, type Lay, type LayOrder, PLAIN_ORDER, type Placement } from './types.ts'
 
 /** What makes a lay one that cannot be cut. `copy` is piece/copy. */
 export type Fault =
@@ -21,6 +21,8 @@ export type Fault =
   | { kind: 'angle'; copy: string; angle: number }
   | { kind: 'hand'; copy: string }
   | { kind: 'count'; copy: string; expected: number; found: number }
+  | { kind: 'flaw'; copy: string; flaw: number; area: number }
+  | { kind: 'torn'; copy: string; tear: number }
   | { kind: 'length'; stated: number; found: number }
 
 /** Chords to a full circle when outlines are compared: within 0.005 mm of an arc of a metre. */
@@ -33,7 +35,12 @@ const DECIMALS = 4
  * no code with the search that made it: every copy there, in a way it may lie, within the cloth, and none
  * over another by more than `LAY_OVERLAP`.
  */
-export function faultsOfLay(lay: Lay, pieces: readonly Piece[], cloth: Cloth, quantity = 1): Fault[] {
+export function faultsOfLay(
+  lay: Lay,
+  pieces: readonly Piece[],
+  cloth: Cloth,
+  { quantity, flaws }: Pick<LayOrder, 'quantity' | 'flaws'> = PLAIN_ORDER,
+): Fault[] {
   const placed = lay.placements.flatMap((placement) => {
     const piece = pieces.find(({ id }) => id === placement.piece)
     return piece === undefined
@@ -49,7 +56,8 @@ export function faultsOfLay(lay: Lay, pieces: readonly Piece[], cloth: Cloth, qu
   })
   const faults: Fault[] = [...countFaults(lay, pieces, quantity)]
   for (const { placement, piece, name, outline } of placed) {
-    if (!piece.turn.includes(placement.angle) || (cloth.nap && placement.angle !== 0)) {
+    const angles = piece.grain === 'bias' ? piece.turn.map((turn) => turn + 45) : piece.turn
+    if (!angles.some((angle) => angle === placement.angle && (!cloth.nap || angle < 90))) {
       faults.push({ kind: 'angle', copy: name, angle: placement.angle })
     }
     const mirrored = piece.copies.find(({ id }) => id === placement.copy.split('@')[0])?.mirrored ?? false
@@ -60,15 +68,20 @@ export function faultsOfLay(lay: Lay, pieces: readonly Piece[], cloth: Cloth, qu
   const far = Math.max(0, ...placed.flatMap(({ outline }) => outline.map(({ y }) => y)))
   if (Math.abs(far - lay.length) > LAY_OVERLAP + GAP_AT_END)
     faults.push({ kind: 'length', stated: lay.length, found: far })
-  return [...faults, ...overlaps(placed)]
+  return [...faults, ...overlaps(placed), ...onFlaws(placed, flaws), ...acrossTears(placed, lay.tears ?? [])]
 }
 
 /** A lay may end this far beyond its last piece: the shears' gap round a curve, mm. */
 const GAP_AT_END = 10
 
 /** @throws Error naming the faults: a fault of the program, never of the maker */
-export function assertCuttable(lay: Lay, pieces: readonly Piece[], cloth: Cloth, quantity = 1): Lay {
-  const faults = faultsOfLay(lay, pieces, cloth, quantity)
+export function assertCuttable(
+  lay: Lay,
+  pieces: readonly Piece[],
+  cloth: Cloth,
+  order: Pick<LayOrder, 'quantity' | 'flaws'> = PLAIN_ORDER,
+): Lay {
+  const faults = faultsOfLay(lay, pieces, cloth, order)
   if (faults.length > 0) throw new Error(`this lay cannot be cut: ${JSON.stringify(faults.slice(0, 5))}`)
   return lay
 }
@@ -120,6 +133,32 @@ function overlaps(placed: readonly Outlined[]): Fault[] {
       return area > 1e-3 ? [{ kind: 'overlap', copy: name, other: other.name, area }] : []
     }),
   )
+}
+
+/** Pieces that cover a flaw. */
+function onFlaws(placed: readonly Outlined[], flaws: readonly Rectangle[]): Fault[] {
+  return flaws.flatMap(({ x, y, width, height }, flaw) => {
+    const ground: PathD = [
+      { x, y },
+      { x: x + width, y },
+      { x: x + width, y: y + height },
+      { x, y: y + height },
+    ]
+    return placed.flatMap(({ name, outline }): Fault[] => {
+      const area = Math.abs(areaOf(intersectD(drawnIn(outline), [ground], FillRule.NonZero, DECIMALS)))
+      return area > 1e-3 ? [{ kind: 'flaw', copy: name, flaw, area }] : []
+    })
+  })
+}
+
+/** Pieces that lie on both sides of a tear. */
+function acrossTears(placed: readonly Outlined[], tears: readonly number[]): Fault[] {
+  return placed.flatMap(({ name, outline }) => {
+    const { low, high } = boxOf(outline)
+    return tears
+      .filter((tear) => low < tear - LAY_OVERLAP && high > tear + LAY_OVERLAP)
+      .map((tear): Fault => ({ kind: 'torn', copy: name, tear }))
+  })
 }
 
 const drawnIn = (outline: PathD): PathsD =>

@@ -1,11 +1,11 @@
 import type { Piece } from '../draft/types.ts'
-import { signedArea } from '../geometry/path.ts'
-import { bottomLeft, type Put } from './bottom-left.ts'
-import { usableWidth } from './cloth.ts'
+import { bottomLeft } from './bottom-left.ts'
+import { layOf } from './lay-of.ts'
+import { layableOf } from './layable.ts'
 import { NoFits } from './nofit.ts'
-import { offcuts } from './offcuts.ts'
-import { type Laid, layables } from './shapes.ts'
-import type { BuyingRules, Cloth, Lay } from './types.ts'
+import { movable, type Places, placesOf, type Strip } from './strip.ts'
+import { tornPlaces } from './torn.ts'
+import { type BuyingRules, type Cloth, type Lay, type LayOrder, type Manner, PLAIN_ORDER } from './types.ts'
 
 /**
  * A lay good enough to price with while the maker is still choosing: the pieces from the bottom left in
@@ -17,59 +17,51 @@ export function firstLay(
   pieces: readonly Piece[],
   cloth: Cloth,
   rules: Pick<BuyingRules, 'cuttingGap'>,
-  quantity = 1,
+  order: LayOrder = PLAIN_ORDER,
 ): Lay {
-  const usable = usableWidth(cloth)
-  const laid = layables(pieces, cloth, usable, rules.cuttingGap, quantity)
-  const fits = new NoFits()
-  let best: { puts: Put[]; length: number } | undefined
-  for (const order of ordersOf(laid)) {
-    best = bottomLeft(order, usable, fits, best === undefined ? Infinity : best.length - SHORTER) ?? best
-  }
-  if (best === undefined) throw new Error('no order gave a lay')
-  const covered = quantity * pieces.reduce((sum, { cut, copies }) => sum + copies.length * signedArea(cut), 0)
-  const { puts, length } = best
-  return {
-    usableWidth: usable,
-    length,
-    placements: puts.map(({ laid: { piece, copy }, shape, x, y }) => ({
-      ...{ piece, copy, angle: shape.angle, flipped: shape.flipped },
-      x: x - shape.left,
-      y: y - shape.low,
-    })),
-    used: length === 0 ? 0 : covered / (usable * length),
-    offcuts: offcuts(
-      puts.map((put) => onCloth(put)),
-      usable,
-      length,
-    ),
-  }
+  const layable = layableOf(pieces, cloth, rules, order)
+  return layOf(pieces, layable, firstPlaces(layable.strip, layable.manner))
 }
 
-/** A lay must be shorter by this much to take the place of an earlier one, mm. */
-const SHORTER = 0.01
+/** A lay must be shorter by this part of the width to take the place of an earlier one. */
+const SHORTER = 1e-5
 
-const tall = ({ shapes: [shape] }: Laid): number => shape!.high - shape!.low
-const wide = ({ shapes: [shape] }: Laid): number => shape!.right - shape!.left
+/** The parts laid in the best of several orders. */
+export function firstPlaces(strip: Strip, manner: Manner, fits = new NoFits()): Places {
+  let best: Places | undefined
+  for (const order of ordersOf(strip)) {
+    const limit = best === undefined ? Infinity : best.length - SHORTER * strip.width
+    const found = manner === 'torn' ? tornPlaces(order, strip, fits) : laidFrom(order, strip, fits, limit)
+    if (found !== undefined && found.length < limit) best = found
+  }
+  if (best === undefined) throw new Error('no order gave a lay')
+  return best
+}
+
+function laidFrom(order: readonly number[], strip: Strip, fits: NoFits, limit: number): Places | undefined {
+  const laid = bottomLeft(order, strip, fits, limit)
+  return laid === undefined ? undefined : placesOf(strip, laid.puts, laid.length)
+}
 
 /** Orders to try: biggest first by length along the cloth, by area, by width, and by their product. */
-function ordersOf(laid: readonly Laid[]): Laid[][] {
-  const sizes: ((of: Laid) => number)[] = [
+function ordersOf(strip: Strip): number[][] {
+  const { parts, outlines } = strip
+  const of = (part: number) => outlines[parts[part]!.ways[0]!]!
+  const tall = (part: number) => of(part).high - of(part).low
+  const wide = (part: number) => of(part).right - of(part).left
+  const sizes: ((part: number) => number)[] = [
     tall,
-    ({ area }) => area,
-    (of) => tall(of) * wide(of),
+    (part) => of(part).area,
+    (part) => tall(part) * wide(part),
     wide,
-    (of) => tall(of) + wide(of),
+    (part) => tall(part) + wide(part),
   ]
   const seen = new Set<string>()
   return sizes.flatMap((size) => {
-    const order = [...laid].sort((a, b) => size(b) - size(a))
-    const print = order.map(({ shapes: [shape] }) => shape!.key).join()
+    const order = movable(strip).sort((a, b) => size(b) - size(a))
+    const print = order.map((part) => parts[part]!.ways[0]).join()
     if (seen.has(print)) return []
     seen.add(print)
     return [order]
   })
 }
-
-const onCloth = ({ shape, x, y }: Put): Float64Array =>
-  shape.hull.map((value, i) => value + (i % 2 === 0 ? x - shape.left : y - shape.low))

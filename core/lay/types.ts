@@ -20,6 +20,9 @@ export type Cloth = {
   increment: number
 }
 
+/** Degrees anticlockwise a copy may be turned by; pieces on the bias lie at the odd ones. */
+export type Angle = 0 | 45 | 90 | 135 | 180 | 225 | 270 | 315
+
 /** Where one copy lies. Its cut outline is flipped (x → −x) if `flipped`, turned by `angle` degrees
  * anticlockwise, then moved by (x, y). In a lay x runs from the near selvedge, y from the cut end. */
 export type Placement = {
@@ -27,7 +30,7 @@ export type Placement = {
   copy: string
   x: number
   y: number
-  angle: 0 | 90 | 180 | 270
+  angle: Angle
   flipped: boolean
 }
 
@@ -41,7 +44,29 @@ export type Lay = {
   used: number
   /** Largest rectangles left inside the length, biggest first. */
   offcuts: Rectangle[]
+  /** How the cloth lay, if not flat and in one layer. */
+  manner?: 'doubled' | 'torn'
+  /** Where the cloth is torn across, from the cut end. */
+  tears?: number[]
 }
+
+/**
+ * How the maker wants her lay. `single`: flat, in one layer. `doubled`: folded along the length, cut two at
+ * a time. `torn`: in bands that are torn off across the cloth.
+ */
+export const MANNERS = ['single', 'doubled', 'torn'] as const
+export type Manner = (typeof MANNERS)[number]
+export type LayOrder = {
+  manner: Manner
+  /** How many of every copy. */
+  quantity: number
+  /** Ground on the washed cloth that no piece may cover, from the near selvedge and the cut end. */
+  flaws: readonly Rectangle[]
+  /** Copies already cut, or laid by hand: they stay. */
+  locked: readonly Placement[]
+}
+
+export const PLAIN_ORDER: LayOrder = { manner: 'single', quantity: 1, flaws: [], locked: [] }
 
 /** From the lay to the counter: every addition named, all mm. */
 export type Purchase = {

@@ -3,7 +3,7 @@ import { draftGarment } from '../draft/constructions.ts'
 import { assertCuttable } from '../lay/check.ts'
 import { firstLay } from '../lay/first-lay.ts'
 import { purchaseOf } from '../lay/purchase.ts'
-import type { Cloth } from '../lay/types.ts'
+import { type Cloth, PLAIN_ORDER } from '../lay/types.ts'
 import type { Body } from '../measure/body.ts'
 import { readBody } from '../measure/read-body.ts'
 import { estimate, type Habits } from '../price/estimate.ts'
@@ -61,13 +61,9 @@ export const garmentRequests = [
           : { ...input.cloth, pricePerMetre: input.cloth.pricePerMetre ?? free }
       const cloth: Cloth = clothFor({ cloth: asked, clothId: input.clothId }, context)
       const at = input.clothId === undefined ? 'cloth' : 'clothId'
+      const order = { ...PLAIN_ORDER, quantity: input.quantity }
       return refusingAt(at, () => {
-        const lay = assertCuttable(
-          firstLay(draft.pieces, cloth, buying, input.quantity),
-          draft.pieces,
-          cloth,
-          input.quantity,
-        )
+        const lay = assertCuttable(firstLay(draft.pieces, cloth, buying, order), draft.pieces, cloth, order)
         return { lay, purchase: purchaseOf(lay, cloth, buying) }
       })
     },

@@ -8,7 +8,7 @@ import { signedArea } from '../../core/geometry/path.ts'
 import { assertCuttable, faultsOfLay } from '../../core/lay/check.ts'
 import { firstLay } from '../../core/lay/first-lay.ts'
 import { DEFAULT_BUYING } from '../../core/lay/parameters.ts'
-import type { Cloth, Lay } from '../../core/lay/types.ts'
+import { type Cloth, type Lay, PLAIN_ORDER } from '../../core/lay/types.ts'
 import { Refusal } from '../../core/words/refusal.ts'
 import { MM_PER } from '../../core/words/units.ts'
 import { bodyOf, someBody, WOMAN } from '../support/bodies.ts'
@@ -176,7 +176,7 @@ describe('the first lay', () => {
 
   test('lays a quantity as that many of every copy', () => {
     const pieces = [panel('a', 300, 300, 400, 2)]
-    const lay = firstLay(pieces, LINEN, DEFAULT_BUYING, 3)
+    const lay = firstLay(pieces, LINEN, DEFAULT_BUYING, { ...PLAIN_ORDER, quantity: 3 })
     expect(lay.placements.map(({ copy }) => copy).sort()).toEqual([
       'a0',
       'a0@2',
@@ -185,7 +185,7 @@ describe('the first lay', () => {
       'a1@2',
       'a1@3',
     ])
-    expect(faultsOfLay(lay, pieces, LINEN, 3)).toEqual([])
+    expect(faultsOfLay(lay, pieces, LINEN, { quantity: 3, flaws: [] })).toEqual([])
   })
 
   test('leaves offcuts that no piece reaches into and none of which overlap', () => {

@@ -12,6 +12,12 @@ export const lay = {
     'The thickness of the cloth cannot be right. Give that of one layer, such as 0.4 mm.',
   'refusal.lay.tooNarrow':
     'The piece “{piece}” is {width} wide with its allowances, and the cloth only {usable} washed and without selvedges. Choose a wider cloth, less ease or more gores.',
+  'refusal.lay.tooNarrowDoubled':
+    'The piece “{piece}” is {width} wide with its allowances, and the cloth folded in half only {usable}. Lay it in one layer.',
+  'refusal.lay.lockedSingle':
+    'Pieces can be held in their place only while the cloth lies flat in one layer. Let them go, or lay it so.',
+  'refusal.lay.lockedTurn': 'A piece held in its place is turned in a way it may not lie on this cloth.',
+  'refusal.lay.lockedOff': 'A piece held in its place lies beyond the cloth. Move it, or let it go.',
   'refusal.lay.napOverShoulder':
     'The piece “{piece}” lies over the shoulder, so half of it would hang against the nap of this cloth. Choose a shoulder seam, or a cloth without nap.',
 } as const

@@ -1,0 +1,46 @@
+/** Every number the search for a short lay goes by, in one place. Lengths are parts of what is named. */
+export const SEARCH = {
+  /** Places tried for a piece in trouble: anywhere on the cloth, and near where it lies. */
+  anywhere: 50,
+  near: 25,
+  /** How many of the best of them are refined. */
+  kept: 3,
+  /** Refining steps begin at this part of the piece's smaller side and end below that. */
+  coarse: 0.25,
+  fine: 0.001,
+  stepUp: 1.1,
+  stepDown: 0.5,
+  /** How much heavier an overlap that stays becomes with each sweep: the least and the worst of them. */
+  heavier: 1.2,
+  heaviest: 2,
+  /** How an overlap that went loses weight again, down to 1. */
+  lighter: 0.95,
+  /** Sweeps without a new best before a strike, and strikes before giving up a length. */
+  patience: 200,
+  strikes: 3,
+  /** A best that is not better by this much does not count as progress. */
+  progress: 0.98,
+  /** Shortening while it goes well: the first step, the least, and the most, in parts of the length. */
+  shortenLeast: 0.001,
+  shortenMost: 0.02,
+  /** A length freed within this many sweeps was easy: the next step is longer. */
+  easy: 8,
+  longer: 1.5,
+  /** The last part of the time goes into squeezing, from the first step down to the last. */
+  squeeze: 0.2,
+  squeezeFirst: 0.0005,
+  squeezeLast: 0.00001,
+  squeezePatience: 100,
+  squeezeStrikes: 2,
+  /** Pieces of which the area is within the largest ones' share of all area may be swapped in a disturbance. */
+  large: 0.75,
+  /** Spread of the choice among near-successes, in parts of their number. */
+  nearSuccess: 0.25,
+  /** Rectangles: what counts when a hollow is filled, how many preferences change at a time, and how much longer
+   * a lay may be that takes the place of a better one. */
+  rectangles: { waste: 30, level: 1.5, size: 2, chance: 0.2, changes: 4, worse: 0.01 },
+  /** Torn lays: how many parts change their place in the order at a time, and as above. */
+  torn: { moves: 3, worse: 0.01 },
+  /** An overlap this deep, in parts of the cloth's width, is rounding dust. */
+  dust: 1e-9,
+} as const

@@ -3,20 +3,45 @@ import { SEARCH } from './parameters.ts'
 import type { Random } from './random.ts'
 import type { Spread } from './spread.ts'
 
-/** Swaps two large parts of different outline; small ones lying within the ground of either go along with it. */
+/** Changes a lay that would not part: by a swap of two large parts, or by throwing a few anywhere. */
 export function disturb(spread: Spread, random: Random): void {
+  if (random.part() < SEARCH.throwing) throwAbout(spread, random)
+  else swapLarge(spread, random)
+}
+
+/** Throws a few parts anywhere on the cloth. */
+function throwAbout(spread: Spread, random: Random): void {
+  const { strip } = spread
+  const parts = movable(strip)
+  const count = Math.max(2, Math.round(parts.length * SEARCH.thrown * random.part()))
+  for (let k = 0; k < count; k++) {
+    const i = parts[random.below(parts.length)]!
+    const part = strip.parts[i]!
+    const way = part.ways[random.below(part.ways.length)]!
+    const outline = strip.outlines[way]!
+    const least = leastX(strip, part, outline)
+    const x = least + random.part() * (mostX(strip, outline) - least)
+    spread.put(i, way, x, random.part() * (spread.length - outline.high + outline.low) - outline.low)
+  }
+  spread.reckon()
+}
+
+/** Swaps two large parts of different outline; small ones lying within the ground of either go along with it. */
+function swapLarge(spread: Spread, random: Random): void {
   const large = largeParts(spread)
   if (large.length < 2) return
-  for (let tries = 0; tries < 50; tries++) {
+  for (let tries = 0; tries < TRIES; tries++) {
     const [a, b] = [large[random.below(large.length)]!, large[random.below(large.length)]!]
-    if (a === b || spread.way[a] === spread.way[b]) continue
+    const alike = spread.way[a] === spread.way[b]
+    // Swapping two of the same outline changes only what lies within their ground: better than nothing.
+    if (a === b || (alike && tries < TRIES - 1)) continue
     swap(spread, a, b)
     return
   }
-  const a = large[random.below(large.length)]!
-  const b = large[random.below(large.length)]!
-  if (a !== b) swap(spread, a, b)
 }
+
+/** Draws of a pair to swap. */
+const TRIES = 50
 
 /** Movable parts, largest first, that together make up the share of the area that counts as large. */
 function largeParts(spread: Spread): number[] {

@@ -1,8 +1,8 @@
 /** Every number the search for a short lay goes by, in one place. Lengths are parts of what is named. */
 export const SEARCH = {
   /** Places tried for a piece in trouble: anywhere on the cloth, and near where it lies. */
-  anywhere: 50,
-  near: 25,
+  anywhere: 20,
+  near: 10,
   /** How many of the best of them are refined. */
   kept: 3,
   /** Refining steps begin at this part of the piece's smaller side and end below that. */
@@ -16,15 +16,17 @@ export const SEARCH = {
   /** How an overlap that went loses weight again, down to 1. */
   lighter: 0.95,
   /** Sweeps without a new best before a strike, and strikes before giving up a length. */
-  patience: 200,
-  strikes: 3,
+  patience: 100,
+  strikes: 2,
+  /** As patience, for a step longer than the least: there is still a shorter one to try. */
+  boldPatience: 30,
   /** A best that is not better by this much does not count as progress. */
   progress: 0.98,
   /** Shortening while it goes well: the first step, the least, and the most, in parts of the length. */
   shortenLeast: 0.001,
   shortenMost: 0.02,
   /** A length freed within this many sweeps was easy: the next step is longer. */
-  easy: 8,
+  easy: 60,
   longer: 1.5,
   /** The last part of the time goes into squeezing, from the first step down to the last. */
   squeeze: 0.2,
@@ -34,6 +36,9 @@ export const SEARCH = {
   squeezeStrikes: 2,
   /** Pieces of which the area is within the largest ones' share of all area may be swapped in a disturbance. */
   large: 0.75,
+  /** Disturbances that throw parts about instead, and up to which part of them. */
+  throwing: 0.5,
+  thrown: 0.25,
   /** Spread of the choice among near-successes, in parts of their number. */
   nearSuccess: 0.25,
   /** Rectangles: what counts when a hollow is filled, how many preferences change at a time, and how much longer

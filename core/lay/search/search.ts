@@ -79,19 +79,17 @@ class Run {
     let near: { places: Places; loss: number }[] = []
     this.#shorten(step)
     while (!stop()) {
-      const parting = this.#separate(stop, SEARCH)
+      const bold = { patience: SEARCH.boldPatience, strikes: 1 }
+      const parting = this.#separate(stop, step > SEARCH.shortenLeast ? bold : SEARCH)
       if (this.#takeOver() || parting.parted) {
         if (parting.parted) this.#keep()
         near = []
-        step =
-          parting.sweeps <= SEARCH.easy
-            ? Math.min(SEARCH.shortenMost, step * SEARCH.longer)
-            : Math.max(SEARCH.shortenLeast, step / 2)
+        if (parting.sweeps <= SEARCH.easy) step = Math.min(SEARCH.shortenMost, step * SEARCH.longer)
         spread.restore(this.best)
         this.#shorten(step)
       } else if (step > SEARCH.shortenLeast) {
         // The step was too bold: the same lay, taken in by less.
-        step = Math.max(SEARCH.shortenLeast, step / 4)
+        step = Math.max(SEARCH.shortenLeast, step / 2)
         spread.restore(this.best)
         this.#shorten(step)
       } else {

@@ -42,5 +42,6 @@ export const buildScreen = () => build(screen)
 export async function buildShell(): Promise<void> {
   await build(shell('electron/main.ts', 'es', true))
   await build(shell('electron/store-thread.ts', 'es', false))
+  await build(shell('electron/lay-thread.ts', 'es', false))
   await build(shell('electron/preload.ts', 'cjs', false))
 }

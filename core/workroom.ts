@@ -6,6 +6,7 @@ import { commissionRequests } from './workroom/commissions.ts'
 import { garmentRequests } from './workroom/garments.ts'
 import { historyRequests } from './workroom/history.ts'
 import { houseRequests } from './workroom/house.ts'
+import { layRequests } from './workroom/lays.ts'
 import { lengthRequests } from './workroom/lengths.ts'
 import { measurementSetRequests } from './workroom/measurement-sets.ts'
 import { paperRequests } from './workroom/papers.ts'
@@ -22,6 +23,7 @@ export const requests = [
   ...measurementSetRequests,
   ...clothRequests,
   ...garmentRequests,
+  ...layRequests,
   ...quoteRequests,
   ...commissionRequests,
   ...paperRequests,
@@ -41,5 +43,5 @@ export type OutputOf<N extends RequestName> = Awaited<ReturnType<Entry<N>['run']
 
 export { type Answer, answer } from './workroom/answer.ts'
 export { documentFile, documentPath } from './workroom/papers.ts'
-export type { Context, Kind, Progress, Request } from './workroom/request.ts'
+export type { Context, Kind, LaySearched, LaySearchLimits, Progress, Request } from './workroom/request.ts'
 export { readerOf } from './workroom/settings.ts'

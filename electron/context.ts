@@ -1,6 +1,7 @@
 import { randomBytes } from 'node:crypto'
 import { uuidV7 } from '../core/words/id.ts'
 import type { Context, Progress, Store } from '../core/workroom.ts'
+import { searchLay } from './lay-host.ts'
 
 /** Ids that sort in the order they were made, even within a millisecond. */
 function idMaker(): () => string {
@@ -20,6 +21,7 @@ export function shellContext(store: Store, report: (progress: Progress) => void)
     random: (bytes) => randomBytes(bytes),
     signal: new AbortController().signal,
     report,
+    searchLay,
     actor: 'maker',
   }
 }

@@ -1,5 +1,6 @@
+import { availableParallelism } from 'node:os'
 import { Worker } from 'node:worker_threads'
-import type { Manner, Places, Strip } from '../core/workroom.ts'
+import type { LaySearched, LaySearchLimits, Manner, Places, Strip } from '../core/workroom.ts'
 import type { FromLay, LayTask } from './lay-messages.ts'
 
 export type LayLimits = {
@@ -8,21 +9,19 @@ export type LayLimits = {
   limit: LayTask['limit']
   signal: AbortSignal
   /** Told of every lay shorter than all before. */
-  found: (places: Places) => void
+  found?: (places: Places) => void
 }
 
-/** The shortest lay, and whether every thread came to its end: not when it was stopped, or one broke down. */
-export type LayFound = {
-  places: Places
-  ended: 'done' | 'stopped' | 'broken'
-  sweeps: number
-  evaluations: number
-}
+/** The best places, how the search ended, and what it took. */
+export type LayFound = LaySearched & { sweeps: number; evaluations: number }
 
 const entry = new URL(
   import.meta.url.endsWith('.ts') ? './lay-thread.ts' : './lay-thread.js',
   import.meta.url,
 )
+
+/** A thread that needs more than this has gone astray, MB. */
+const MEMORY = 256
 
 /**
  * Lets threads search for a short lay, each with a seed of its own; what one finds the others go on from.
@@ -31,13 +30,12 @@ const entry = new URL(
 export async function searchInThreads(
   { strip, manner }: { strip: Strip; manner: Manner },
   start: Places,
-  limits: LayLimits,
+  { threads, seed, limit, signal, found }: LayLimits,
 ): Promise<LayFound> {
-  const { threads, seed, limit, signal, found } = limits
   const result: LayFound = { places: start, ended: 'done', sweeps: 0, evaluations: 0 }
   const workers = Array.from({ length: threads }, (_, i) => {
     const workerData: LayTask = { strip, manner, start, seed: seed + i * 7919, limit }
-    return new Worker(entry, { workerData, resourceLimits: { maxOldGenerationSizeMb: 256 } })
+    return new Worker(entry, { workerData, resourceLimits: { maxOldGenerationSizeMb: MEMORY } })
   })
   const stop = () => {
     result.ended = 'stopped'
@@ -46,8 +44,8 @@ export async function searchInThreads(
   const better = (places: Places, from: Worker) => {
     if (places.length >= result.places.length) return
     result.places = places
-    found(places)
-    // Chance alone decides when a lay comes in, so a search by sweeps keeps to itself and can be repeated.
+    found?.(places)
+    // Chance decides when a lay comes in, so searches by sweeps keep to themselves and can be repeated.
     if ('seconds' in limit) for (const worker of workers) if (worker !== from) worker.postMessage(places)
   }
   signal.addEventListener('abort', stop, { once: true })
@@ -77,3 +75,33 @@ const finished = (
       resolve()
     })
   })
+
+/** The screen and the store keep a core to themselves. */
+const threads = (): number => Math.max(1, availableParallelism() - 1)
+
+/** How often it is told how far a search is, ms. */
+const TICK = 250
+
+/** The workroom's search for a shorter lay: by the clock, on all cores but one. */
+export async function searchLay(
+  task: { strip: Strip; manner: Manner },
+  start: Places,
+  { seconds, seed, signal, tick }: LaySearchLimits,
+): Promise<LaySearched> {
+  let best = start
+  const began = performance.now()
+  const ticking = setInterval(
+    () => tick(Math.min(1, (performance.now() - began) / 1000 / seconds), best),
+    TICK,
+  )
+  const found = (places: Places) => {
+    best = places
+  }
+  try {
+    const limits = { threads: threads(), seed, limit: { seconds }, signal, found }
+    const { places, ended } = await searchInThreads(task, start, limits)
+    return { places, ended }
+  } finally {
+    clearInterval(ticking)
+  }
+}

@@ -30,7 +30,6 @@ for (const path of positionals) {
     seed,
     limit: { seconds: Math.max(0.1, seconds - (performance.now() - began) / 1000) },
     signal: new AbortController().signal,
-    found: () => {},
   })
   const took = (performance.now() - began) / 1000
   const length = places.length / scale

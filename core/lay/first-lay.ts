@@ -1,7 +1,7 @@
 import type { Piece } from '../draft/types.ts'
 import { bottomLeft } from './bottom-left.ts'
 import { layOf } from './lay-of.ts'
-import { layableOf } from './layable.ts'
+import { DENTS, layableOf } from './layable.ts'
 import { NoFits } from './nofit.ts'
 import { movable, type Places, placesOf, type Strip } from './strip.ts'
 import { tornPlaces } from './torn.ts'
@@ -19,7 +19,7 @@ export function firstLay(
   rules: Pick<BuyingRules, 'cuttingGap'>,
   order: LayOrder = PLAIN_ORDER,
 ): Lay {
-  const layable = layableOf(pieces, cloth, rules, order)
+  const layable = layableOf(pieces, cloth, rules, order, DENTS.quick)
   return layOf(pieces, layable, firstPlaces(layable.strip, layable.manner))
 }
 

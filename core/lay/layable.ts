@@ -5,7 +5,7 @@ import { Refusal } from '../words/refusal.ts'
 import { usableWidth } from './cloth.ts'
 import { type Folded, foldedCopies, halfOf } from './fold.ts'
 import { Outlines, onTheBias, polygonOf, type Way } from './outlines.ts'
-import type { Part, Strip } from './strip.ts'
+import type { Part, Places, Strip } from './strip.ts'
 import type { Angle, Cloth, LayOrder, Placement } from './types.ts'
 
 /** Pieces as parts of a strip, and what each part and outline stands for. */
@@ -17,7 +17,15 @@ export type Layable = {
   /** What each part is; flaws come after these. */
   copies: Folded[]
   ways: Way[]
+  /** Every way each part may lie, the ones that come to the same among them. */
+  lying: number[][]
 }
+
+/**
+ * Outlines are laid as their hulls where those are larger by less than this part of them: hardly any for a
+ * lay that is searched for long, necklines and the like for one that must be there at once.
+ */
+export const DENTS = { fine: 1e-3, quick: 0.2 } as const
 
 /**
  * Every copy of the pieces, as often as ordered, with the distinct ways it may lie on the cloth: turned as
@@ -33,6 +41,7 @@ export function layableOf(
   cloth: Cloth,
   { cuttingGap }: { cuttingGap: number },
   order: LayOrder,
+  dent: number = DENTS.fine,
 ): Layable {
   const width = usableWidth(cloth)
   const doubled = order.manner === 'doubled'
@@ -40,6 +49,7 @@ export function layableOf(
   const outlines = new Outlines()
   const parts: Part[] = []
   const copies: Folded[] = []
+  const lying: number[][] = []
   const lock = lockedIn(order.locked)
   if (order.manner !== 'single' && lock.size > 0)
     throw new Refusal(phrase('refusal.lay.lockedSingle'), 'locked')
@@ -48,7 +58,7 @@ export function layableOf(
       throw new Refusal(phrase('refusal.lay.napOverShoulder', { piece: piece.name }), 'nap')
     }
     const polygons = [false, true].map((flipped) => {
-      const points = polygonOf(piece.cut, cuttingGap, flipped)
+      const points = polygonOf(piece.cut, cuttingGap, dent, flipped)
       return piece.grain === 'bias' ? onTheBias(points) : points
     })
     const add = (flipped: boolean, half: boolean): number[] =>
@@ -75,6 +85,7 @@ export function layableOf(
         ...(half ? { onFold: true as const } : {}),
       })
       copies.push(cut)
+      lying.push(all)
     }
   }
   for (const flaw of order.flaws) {
@@ -88,7 +99,18 @@ export function layableOf(
     width,
     copies,
     ways: outlines.ways,
+    lying,
   }
+}
+
+/** Places in one layable's outlines, for another of the same pieces and order whose dents differ. */
+export function carriedOver(from: Layable, to: Layable, places: Places): Places {
+  const way = places.way.slice()
+  from.lying.forEach((ways, part) => {
+    way[part] = to.lying[part]![ways.indexOf(places.way[part]!)]!
+  })
+  for (let part = from.lying.length; part < way.length; part++) way[part] = to.strip.parts[part]!.fixed!.way
+  return { ...places, way }
 }
 
 const widthOf = ({ all }: Outlines, way: number): number => all[way]!.right - all[way]!.left

@@ -4,9 +4,6 @@ import type { Path } from '../geometry/types.ts'
 import { areaOf, isConvex, type Outline, outlineOf, turnedBy } from './outline.ts'
 import type { Angle } from './types.ts'
 
-/** An outline whose hull is larger by less than this part of it is laid as its hull. */
-const DENT = 1e-3
-
 /** How a piece lies in an outline. */
 export type Way = { angle: Angle; flipped: boolean }
 
@@ -49,15 +46,15 @@ export class Outlines {
 
 /**
  * The polygon a path is laid as, about the piece's own origin, turned over first if `flipped`: never inside
- * the path, curves grown by `gap` mm, small dents filled.
+ * the path, curves grown by `gap` mm; its hull where that is larger by less than `dent` of it.
  */
-export function polygonOf(path: Path, gap: number, flipped: boolean): Float64Array {
+export function polygonOf(path: Path, gap: number, dent: number, flipped: boolean): Float64Array {
   const outline = flattenOutward(path, undefined, gap)
   const turned = flipped ? outline.map(({ x, y }) => ({ x: -x, y })).reverse() : outline
   const points = Float64Array.from(turned.flatMap(({ x, y }) => [x, y]))
   if (isConvex(points)) return points
   const hull = hullOf(points)
-  return areaOf(hull) - areaOf(points) < DENT * areaOf(hull) ? hull : points
+  return areaOf(hull) - areaOf(points) < dent * areaOf(hull) ? hull : points
 }
 
 /** Turned anticlockwise by half a quarter: how a bias piece lies. */

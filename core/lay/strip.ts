@@ -46,6 +46,13 @@ export const leastX = (strip: Strip, { onFold }: Part, { left, right }: Outline)
   onFold === true ? strip.width - right : -left
 export const mostX = (strip: Strip, { left, right }: Outline): number => Math.max(-left, strip.width - right)
 
+/** No lay is shorter than its longest part, or than what is already in its place. */
+export const shortestPossible = (strip: Strip): number =>
+  movable(strip).reduce((most, part) => {
+    const heights = strip.parts[part]!.ways.map((way) => strip.outlines[way]!.high - strip.outlines[way]!.low)
+    return Math.max(most, Math.min(...heights))
+  }, fixedReach(strip))
+
 /** Parts that may be moved. */
 export const movable = ({ parts }: Strip): number[] =>
   parts.flatMap(({ fixed }, i) => (fixed === undefined ? [i] : []))

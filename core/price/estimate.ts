@@ -1,9 +1,8 @@
 import type { Asked } from '../draft/choices.ts'
 import { draftGarment } from '../draft/constructions.ts'
-import { assertCuttable } from '../lay/check.ts'
-import { firstLay } from '../lay/first-lay.ts'
 import { purchaseOf } from '../lay/purchase.ts'
-import type { BuyingRules, Cloth } from '../lay/types.ts'
+import { type BuyingRules, type Cloth, PLAIN_ORDER } from '../lay/types.ts'
+import { type LayWish, wishedLay } from '../lay/wished-lay.ts'
 import type { Body } from '../measure/body.ts'
 import { FINISH_PLANS, type FinishPlanId } from '../sew/finish-plans.ts'
 import { sew } from '../sew/sewing.ts'
@@ -22,6 +21,8 @@ export type Wanted = {
   choices: Asked
   cloth: Cloth & { name: string; pricePerMetre: Money }
   finishPlan: FinishPlanId
+  /** How the cloth is laid out; flat, by a first lay, if not said. */
+  lay?: Omit<LayWish, 'quantity'>
 }
 
 /** The workroom's habits and rates that an estimate rests on. */
@@ -40,12 +41,12 @@ export type Habits = {
  * @throws Refusal at `measures`, `choices` or `cloth`, when there is no such garment
  */
 export function estimate(
-  { construction, body, choices, cloth, finishPlan }: Wanted,
+  { construction, body, choices, cloth, finishPlan, lay: wish }: Wanted,
   habits: Habits,
 ): Estimate {
   const draft = draftGarment(construction, body, choices, habits.unit)
   const { lay, purchase } = refusingAt('cloth', () => {
-    const found = assertCuttable(firstLay(draft.pieces, cloth, habits.buying), draft.pieces, cloth)
+    const found = wishedLay(draft.pieces, cloth, habits.buying, { ...PLAIN_ORDER, ...wish })
     return { lay: found, purchase: purchaseOf(found, cloth, habits.buying) }
   })
   const plan = FINISH_PLANS[finishPlan]

@@ -1,9 +1,8 @@
 import { z } from 'zod'
 import { draftGarment } from '../draft/constructions.ts'
-import { assertCuttable } from '../lay/check.ts'
-import { firstLay } from '../lay/first-lay.ts'
 import { purchaseOf } from '../lay/purchase.ts'
-import { type Cloth, PLAIN_ORDER } from '../lay/types.ts'
+import type { Cloth } from '../lay/types.ts'
+import { wishedLay } from '../lay/wished-lay.ts'
 import type { Body } from '../measure/body.ts'
 import { readBody } from '../measure/read-body.ts'
 import { estimate, type Habits } from '../price/estimate.ts'
@@ -17,7 +16,8 @@ import * as inputs from './inputs.ts'
 import { type Context, request } from './request.ts'
 import { settingsOf } from './settings.ts'
 
-const garment = {
+/** A garment as it is asked for. */
+export const garment = {
   construction: z.string().describe('id of a construction'),
   measures: inputs.measures
     .optional()
@@ -26,7 +26,8 @@ const garment = {
   unit: inputs.unit.optional(),
   choices: inputs.choices,
 }
-const onCloth = {
+/** And its cloth. */
+export const onCloth = {
   cloth: z.strictObject(inputs.clothFields).optional().describe('a cloth that is not saved; else clothId'),
   clothId: inputs.id.optional(),
 }
@@ -49,6 +50,7 @@ export const garmentRequests = [
       ...garment,
       cloth: plainCloth.optional(),
       clothId: inputs.id.optional(),
+      lay: inputs.layWish,
       quantity: z.int().min(1).max(24).default(1),
     }),
     run: (input, context) => {
@@ -61,9 +63,8 @@ export const garmentRequests = [
           : { ...input.cloth, pricePerMetre: input.cloth.pricePerMetre ?? free }
       const cloth: Cloth = clothFor({ cloth: asked, clothId: input.clothId }, context)
       const at = input.clothId === undefined ? 'cloth' : 'clothId'
-      const order = { ...PLAIN_ORDER, quantity: input.quantity }
       return refusingAt(at, () => {
-        const lay = assertCuttable(firstLay(draft.pieces, cloth, buying, order), draft.pieces, cloth, order)
+        const lay = wishedLay(draft.pieces, cloth, buying, { ...input.lay, quantity: input.quantity })
         return { lay, purchase: purchaseOf(lay, cloth, buying) }
       })
     },
@@ -72,13 +73,13 @@ export const garmentRequests = [
     name: 'garment.estimate',
     kind: 'query',
     about: 'Everything computed for a garment: draft, lay, cloth, thread, hours and price.',
-    input: z.strictObject({ ...garment, ...onCloth, finishPlan: inputs.finishPlan }),
+    input: z.strictObject({ ...garment, ...onCloth, finishPlan: inputs.finishPlan, lay: inputs.layWish }),
     run: (input, context) => {
       const settings = settingsOf(context)
-      const { construction, choices, finishPlan } = input
+      const { construction, choices, finishPlan, lay } = input
       const body = bodyFor(input, context)
       const cloth = clothFor(input, context)
-      return estimate({ construction, body, choices, cloth, finishPlan }, habitsOf(settings, input.unit))
+      return estimate({ construction, body, choices, cloth, finishPlan, lay }, habitsOf(settings, input.unit))
     },
   }),
 ]
@@ -89,7 +90,7 @@ type BodyAsked = {
   unit?: z.output<typeof inputs.unit> | undefined
 }
 
-function draftFor(
+export function draftFor(
   input: BodyAsked & { construction: string; choices: z.output<typeof inputs.choices> },
   context: Context,
 ) {
@@ -108,7 +109,7 @@ function bodyFor({ measures, measurementSetId, unit }: BodyAsked, context: Conte
 type ClothAsked = { cloth?: Parameters<typeof readCloth>[0] | undefined; clothId?: string | undefined }
 
 /** The cloth given in the request, or a saved one. */
-function clothFor({ cloth, clothId }: ClothAsked, context: Context) {
+export function clothFor({ cloth, clothId }: ClothAsked, context: Context) {
   if (clothId !== undefined) return clothOf(getCloth(context.store.db, clothId, 'clothId'))
   if (cloth === undefined) throw new Refusal(phrase('refusal.request.noCloth'), 'cloth')
   return refusingAt('cloth', () => readCloth(cloth, settingsOf(context)))

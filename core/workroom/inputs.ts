@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { MANNERS } from '../lay/types.ts'
 import { MEASURE_SOURCES } from '../measure/body.ts'
 import { FINISH_PLAN_IDS } from '../sew/finish-plans.ts'
 import { readDay } from '../words/dates.ts'
@@ -40,6 +41,38 @@ export const choices = z
   .record(z.string(), z.union([z.number(), z.string(), z.boolean()]))
   .default({})
   .describe('choices of the construction; what is not given is worked out from the body')
+
+const rectangle = z.strictObject({
+  x: z.number().min(0),
+  y: z.number().min(0),
+  width: z.number().positive(),
+  height: z.number().positive(),
+})
+const placement = z.strictObject({
+  piece: line(100),
+  copy: line(100),
+  x: z.number(),
+  y: z.number(),
+  angle: z.literal([0, 45, 90, 135, 180, 225, 270, 315]),
+  flipped: z.boolean(),
+})
+export const layWish = z
+  .strictObject({
+    manner: z
+      .enum(MANNERS)
+      .default('single')
+      .describe('cloth flat, folded along its length, or torn in bands'),
+    flaws: z.array(rectangle).max(50).default([]).describe('ground not to be covered, mm of washed cloth'),
+    locked: z.array(placement).max(500).default([]).describe('copies that stay where they lie'),
+    placements: z
+      .array(placement)
+      .max(500)
+      .optional()
+      .describe('every copy in its place: a lay already found'),
+    tears: z.array(z.number().positive()).max(500).optional(),
+  })
+  .prefault({})
+  .describe('how the cloth is laid out')
 
 export const clothFields = {
   name: named.default('cloth'),

@@ -26,6 +26,7 @@ const line = z.strictObject({
   choices: inputs.choices,
   clothId: inputs.id,
   finishPlan: inputs.finishPlan,
+  lay: inputs.layWish,
   quantity: z.int().min(1).max(200).default(1),
 })
 const order = z.strictObject({
@@ -135,8 +136,8 @@ function lineOf(asked: Line, habits: Habits, context: Context): LineDraft {
   const cloth: QuotedCloth = clothOf(getCloth(db, asked.clothId, 'clothId'))
   const construction = refusingAt('construction', () => constructionOf(asked.construction))
   const body = { measures: set.measures }
-  const { choices, finishPlan, quantity } = asked
-  const reckoned = estimate({ construction: construction.id, body, choices, cloth, finishPlan }, habits)
+  const { choices, finishPlan, lay, quantity } = asked
+  const reckoned = estimate({ construction: construction.id, body, choices, cloth, finishPlan, lay }, habits)
   return {
     id: context.newId(),
     wearer: { id: wearer.id, name: wearer.name },

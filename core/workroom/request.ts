@@ -1,8 +1,21 @@
 import type { z } from 'zod'
+import type { Places, Strip } from '../lay/strip.ts'
+import type { Manner } from '../lay/types.ts'
 import type { Store } from '../store/open.ts'
 
-/** How far a job has come: a part of one, and what it is at. */
-export type Progress = { done: number; doing: string }
+export type LaySearchLimits = {
+  seconds: number
+  seed: number
+  signal: AbortSignal
+  /** Told now and then how far it is, 0 to 1, and the best places so far. */
+  tick: (done: number, best: Places) => void
+}
+
+/** Places, and how the search ended: at its time, by the maker's wish, or because a thread broke down. */
+export type LaySearched = { places: Places; ended: 'done' | 'stopped' | 'broken' }
+
+/** How far a job has come: a part of one, what it is at, and what it would give if stopped now. */
+export type Progress = { done: number; doing: string; best?: unknown }
 
 /**
  * What a use case is given besides its input: the open store, and everything that would make its outcome
@@ -16,6 +29,12 @@ export type Context = {
   random: (bytes: number) => Uint8Array
   signal: AbortSignal
   report: (progress: Progress) => void
+  /** Lets threads of their own look for a shorter lay; what it gives is never longer than the start. */
+  searchLay: (
+    task: { strip: Strip; manner: Manner },
+    start: Places,
+    limits: LaySearchLimits,
+  ) => Promise<LaySearched>
   /** Who asks, for the history. */
   actor: string
 }

@@ -139,7 +139,8 @@ export function makeSample(context: Context) {
   })
   const cloths = CLOTHS.map((cloth) => insertCloth(db, { ...made, ...cloth, id: context.newId() }).id)
   const [thorunn, lucja, museum] = people as [Person, Person, Person]
-  const tunic = { construction: 'goredUndertunic', quantity: 1 }
+  const flat = { manner: 'single' as const, flaws: [], locked: [] }
+  const tunic = { construction: 'goredUndertunic', quantity: 1, lay: flat }
 
   const taken = saveQuote(
     {

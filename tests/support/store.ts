@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { onTestFinished } from 'vitest'
 import { uuidV7 } from '../../core/words/id.ts'
 import { answer, type Context, openStore, readerOf, requests, type Store } from '../../core/workroom.ts'
+import { searchInThreads } from '../../electron/lay-host.ts'
 
 /** A folder of its own for one test, gone afterwards. */
 export function scratch(): string {
@@ -34,6 +35,10 @@ export function workroom(store = newStore()) {
     random,
     signal: new AbortController().signal,
     report: () => {},
+    searchLay: async (task, start, { seed, signal, tick }) => {
+      tick(0, start)
+      return searchInThreads(task, start, { threads: 1, seed, limit: { sweeps: 60 }, signal })
+    },
     actor: 'maker',
   }
   const ask = (name: string, payload: unknown = {}) =>

@@ -1,5 +1,5 @@
 import type { NoFits } from '../nofit.ts'
-import { fixedReach, type Places, type Strip } from '../strip.ts'
+import { type Places, type Strip, shortestPossible } from '../strip.ts'
 import { disturb } from './disturb.ts'
 import { SEARCH } from './parameters.ts'
 import { type Random, randomFrom } from './random.ts'
@@ -56,7 +56,7 @@ class Run {
   readonly #random: Random
   readonly #budget: Budget
   readonly #hooks: Hooks
-  /** What lies fixed cannot be cut shorter. */
+  /** No lay can be shorter. */
   readonly #floor: number
 
   constructor(
@@ -69,7 +69,7 @@ class Run {
   ) {
     ;[this.#spread, this.#replacer, this.#random] = [spread, replacer, random]
     ;[this.best, this.#budget, this.#hooks] = [start, budget, hooks]
-    this.#floor = fixedReach(spread.strip)
+    this.#floor = shortestPossible(spread.strip) + SEARCH.dust * spread.strip.width
   }
 
   explore(): void {
@@ -125,6 +125,8 @@ class Run {
 
   #separate(stop: Stop, limits: { patience: number; strikes: number }): Parting {
     this.#spread.weight.fill(1)
+    // Even one that finds nothing to part is counted, so that every budget comes to its end.
+    this.sweeps++
     const counted = () => {
       this.sweeps++
       return stop()

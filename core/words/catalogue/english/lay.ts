@@ -18,6 +18,17 @@ export const lay = {
     'Pieces can be held in their place only while the cloth lies flat in one layer. Let them go, or lay it so.',
   'refusal.lay.lockedTurn': 'A piece held in its place is turned in a way it may not lie on this cloth.',
   'refusal.lay.lockedOff': 'A piece held in its place lies beyond the cloth. Move it, or let it go.',
+  'refusal.lay.stale': 'This lay is not one of these pieces on this cloth any more. Lay them out again.',
+  'refusal.lay.noPlaces': 'Give the place of every piece.',
+  'lay.broken': 'The search for a shorter lay broke down. This is the best it had found; it can be cut.',
+  'lay.fault.overlap': 'Two pieces lie over each other.',
+  'lay.fault.offCloth': 'A piece lies beyond the cloth.',
+  'lay.fault.angle': 'A piece is turned against the grain or the nap.',
+  'lay.fault.hand': 'A piece lies wrong side up.',
+  'lay.fault.count': 'A piece is missing, or lies there twice.',
+  'lay.fault.flaw': 'A piece lies on a flaw in the cloth.',
+  'lay.fault.torn': 'A piece lies across a tear.',
+  'lay.fault.length': 'The length stated is not that of the pieces.',
   'refusal.lay.napOverShoulder':
     'The piece “{piece}” lies over the shoulder, so half of it would hang against the nap of this cloth. Choose a shoulder seam, or a cloth without nap.',
 } as const

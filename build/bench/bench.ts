@@ -1,45 +1,16 @@
 import { draftGarment } from '../../core/draft/constructions.ts'
 import { faultsOfLay } from '../../core/lay/check.ts'
 import { firstLay } from '../../core/lay/first-lay.ts'
-import { readBody } from '../../core/measure/read-body.ts'
 import { estimate } from '../../core/price/estimate.ts'
 import { FINISH_PLANS } from '../../core/sew/finish-plans.ts'
 import { sew } from '../../core/sew/sewing.ts'
 import { DEFAULT_SETTINGS } from '../../core/workroom/default-settings.ts'
+import { middlingBody as body } from './bodies.ts'
 import { screenTimings } from './screen.ts'
 import { type Timing, timed } from './timing.ts'
 
 /** `npm run bench [-- --json]`: how long the computation takes on this machine. */
 
-const body = readBody(
-  {
-    ...{
-      stature: 1680,
-      cervicalHeight: 1435,
-      headGirth: 565,
-      neckBaseGirth: 385,
-      shoulderLength: 124,
-      bustGirth: 960,
-    },
-    ...{
-      waistGirth: 795,
-      hipGirth: 1030,
-      armLength: 585,
-      upperArmGirth: 300,
-      elbowGirth: 265,
-      forearmGirth: 250,
-    },
-    ...{
-      handGirth: 190,
-      waistHeight: 1035,
-      hipHeight: 880,
-      insideLegHeight: 780,
-      kneeHeight: 460,
-      calfGirth: 370,
-    },
-  },
-  'mm',
-)
 const cloth = {
   ...{
     name: 'linen',

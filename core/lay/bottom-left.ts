@@ -32,13 +32,14 @@ export function bottomLeft(
     fixed === undefined ? [] : [{ ...fixed, part, outline: strip.outlines[fixed.way]! }],
   )
   const puts: Put[] = []
+  const lying: Put[] = [...fixed]
   let length = fixedReach(strip)
   for (const part of order) {
     let best: (Put & { top: number; side: number }) | undefined
     for (const way of strip.parts[part]!.ways) {
       const outline = strip.outlines[way]!
       const under = best?.top ?? limit
-      const place = lowestPlace(strip, strip.parts[part]!, outline, [...fixed, ...puts], fits, under)
+      const place = lowestPlace(strip, strip.parts[part]!, outline, lying, fits, under)
       if (place === undefined) continue
       const [top, side] = [place.y + outline.high, place.x + outline.left]
       if (
@@ -55,6 +56,7 @@ export function bottomLeft(
     }
     length = Math.max(length, best.top)
     puts.push(best)
+    lying.push(best)
   }
   return { puts, length }
 }
@@ -68,7 +70,8 @@ function lowestPlace(
   limit: number,
 ): { x: number; y: number } | undefined {
   const [least, most] = [leastX(strip, part, outline), mostX(strip, outline)]
-  const [leastY, mostY] = [-outline.low, limit - outline.high]
+  const leastY = -outline.low
+  const mostY = limit - outline.high
   const walls: Wall[] = []
   for (const put of puts) {
     const fit = fits.between(put.outline, outline)
@@ -118,10 +121,12 @@ function offerBorders(
   offer: Offer,
 ): void {
   for (let i = 0; i < sides.length; i += 4) {
-    const [px, py, qx, qy] = [sides[i]! + x, sides[i + 1]! + y, sides[i + 2]! + x, sides[i + 3]! + y]
-    for (const at of [least, most]) {
-      if ((px - at) * (qx - at) < 0) offer(at, py + ((at - px) * (qy - py)) / (qx - px))
-    }
+    const px = sides[i]! + x
+    const py = sides[i + 1]! + y
+    const qx = sides[i + 2]! + x
+    const qy = sides[i + 3]! + y
+    if (px < least !== qx < least) offer(least, py + ((least - px) * (qy - py)) / (qx - px))
+    if (px < most !== qx < most) offer(most, py + ((most - px) * (qy - py)) / (qx - px))
     if ((py - leastY) * (qy - leastY) < 0) offer(px + ((leastY - py) * (qx - px)) / (qy - py), leastY)
   }
 }
@@ -133,14 +138,21 @@ function offerCrossings(a: Wall, b: Wall, bestY: number, offer: Offer): void {
     return
   const [p, q] = [af.sides, bf.sides]
   for (let i = 0; i < p.length; i += 4) {
-    const [px, py] = [p[i]!, p[i + 1]!]
-    const [rx, ry] = [p[i + 2]! - px, p[i + 3]! - py]
-    if (Math.min(py, py + ry) + a.y > bestY) continue
+    const px = p[i]!
+    const py = p[i + 1]!
+    const rx = p[i + 2]! - px
+    const ry = p[i + 3]! - py
+    const low = ry < 0 ? py + ry : py
+    const left = rx < 0 ? px + rx : px
+    if (low + a.y > bestY || left > bf.right + dx || left + Math.abs(rx) < bf.left + dx) continue
+    if (low > bf.high + dy || low + Math.abs(ry) < bf.low + dy) continue
     for (let j = 0; j < q.length; j += 4) {
-      const [sx, sy] = [q[j + 2]! - q[j]!, q[j + 3]! - q[j + 1]!]
+      const sx = q[j + 2]! - q[j]!
+      const sy = q[j + 3]! - q[j + 1]!
       const cross = rx * sy - ry * sx
       if (cross > -1e-12 && cross < 1e-12) continue
-      const [ox, oy] = [q[j]! + dx - px, q[j + 1]! + dy - py]
+      const ox = q[j]! + dx - px
+      const oy = q[j + 1]! + dy - py
       const t = (ox * sy - oy * sx) / cross
       if (t < 0 || t > 1) continue
       const u = (ox * ry - oy * rx) / cross

@@ -4,7 +4,7 @@ import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 import { usableWidth } from './cloth.ts'
 import { type Folded, foldedCopies, halfOf } from './fold.ts'
-import { Outlines, onTheBias, polygonOf, type Way } from './outlines.ts'
+import { FINE, type Fineness, Outlines, onTheBias, polygonOf, type Way } from './outlines.ts'
 import type { Part, Places, Strip } from './strip.ts'
 import type { Angle, Cloth, LayOrder, Placement } from './types.ts'
 
@@ -22,12 +22,6 @@ export type Layable = {
 }
 
 /**
- * Outlines are laid as their hulls where those are larger by less than this part of them: hardly any for a
- * lay that is searched for long, necklines and the like for one that must be there at once.
- */
-export const DENTS = { fine: 1e-3, quick: 0.2 } as const
-
-/**
  * Every copy of the pieces, as often as ordered, with the distinct ways it may lie on the cloth: turned as
  * the piece and the nap allow, bias pieces by half a quarter more; turned over only where the cloth has no
  * right side, or where the copy is a mirrored one. Curves keep `cuttingGap` for the shears; straight sides
@@ -41,7 +35,7 @@ export function layableOf(
   cloth: Cloth,
   { cuttingGap }: { cuttingGap: number },
   order: LayOrder,
-  dent: number = DENTS.fine,
+  fineness: Fineness = FINE,
 ): Layable {
   const width = usableWidth(cloth)
   const doubled = order.manner === 'doubled'
@@ -58,7 +52,7 @@ export function layableOf(
       throw new Refusal(phrase('refusal.lay.napOverShoulder', { piece: piece.name }), 'nap')
     }
     const polygons = [false, true].map((flipped) => {
-      const points = polygonOf(piece.cut, cuttingGap, dent, flipped)
+      const points = polygonOf(piece.cut, cuttingGap, fineness, flipped)
       return piece.grain === 'bias' ? onTheBias(points) : points
     })
     const add = (flipped: boolean, half: boolean): number[] =>
@@ -103,7 +97,7 @@ export function layableOf(
   }
 }
 
-/** Places in one layable's outlines, for another of the same pieces and order whose dents differ. */
+/** Places in one layable's outlines, for another of the same pieces and order that is finer. */
 export function carriedOver(from: Layable, to: Layable, places: Places): Places {
   const way = places.way.slice()
   from.lying.forEach((ways, part) => {

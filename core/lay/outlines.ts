@@ -4,6 +4,15 @@ import type { Path } from '../geometry/types.ts'
 import { areaOf, isConvex, type Outline, outlineOf, turnedBy } from './outline.ts'
 import type { Angle } from './types.ts'
 
+/**
+ * How finely outlines are followed: the hull stands for an outline where it is larger by less than `dent` of
+ * it, and curves are followed within `chord` mm. Finely for a lay that is searched for long, roughly for one
+ * that must be there at once.
+ */
+export type Fineness = { dent: number; chord: number }
+export const FINE: Fineness = { dent: 1e-3, chord: 0.1 }
+export const ROUGH: Fineness = { dent: 0.2, chord: 1 }
+
 /** How a piece lies in an outline. */
 export type Way = { angle: Angle; flipped: boolean }
 
@@ -46,10 +55,15 @@ export class Outlines {
 
 /**
  * The polygon a path is laid as, about the piece's own origin, turned over first if `flipped`: never inside
- * the path, curves grown by `gap` mm; its hull where that is larger by less than `dent` of it.
+ * the path, curves grown by `gap` mm.
  */
-export function polygonOf(path: Path, gap: number, dent: number, flipped: boolean): Float64Array {
-  const outline = flattenOutward(path, undefined, gap)
+export function polygonOf(
+  path: Path,
+  gap: number,
+  { dent, chord }: Fineness,
+  flipped: boolean,
+): Float64Array {
+  const outline = flattenOutward(path, chord, gap)
   const turned = flipped ? outline.map(({ x, y }) => ({ x: -x, y })).reverse() : outline
   const points = Float64Array.from(turned.flatMap(({ x, y }) => [x, y]))
   if (isConvex(points)) return points

@@ -21,7 +21,7 @@ export type Places = {
   x: Float64Array
   y: Float64Array
   /** Where the cloth is torn across, in a torn lay. */
-  tears?: number[]
+  tears?: number[] | undefined
 }
 
 /** Places of all parts: the fixed ones where they are, the others where they were put. */

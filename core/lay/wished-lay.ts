@@ -4,7 +4,8 @@ import { Refusal } from '../words/refusal.ts'
 import { assertCuttable, type Fault, faultsOfLay } from './check.ts'
 import { firstLay, firstPlaces } from './first-lay.ts'
 import { layOf } from './lay-of.ts'
-import { carriedOver, DENTS, type Layable, layableOf } from './layable.ts'
+import { carriedOver, type Layable, layableOf } from './layable.ts'
+import { ROUGH } from './outlines.ts'
 import { fixedReach, type Places, placesOf } from './strip.ts'
 import {
   type BuyingRules,
@@ -85,6 +86,6 @@ export function searchStart(
   wish: LayWish,
 ): { layable: Layable; start: Places } {
   const layable = layableOf(pieces, cloth, rules, wish)
-  const quick = layableOf(pieces, cloth, rules, wish, DENTS.quick)
+  const quick = layableOf(pieces, cloth, rules, wish, ROUGH)
   return { layable, start: carriedOver(quick, layable, firstPlaces(quick.strip, quick.manner)) }
 }

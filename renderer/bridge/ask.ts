@@ -27,16 +27,23 @@ export class Workroom {
     bridge.listen((news) => this.#hear(news))
   }
 
-  /** @throws Refused with the sentence of the refusal */
+  /**
+   * @param tell hears how far a job is
+   * @param signal stops a job; it then ends in its own way
+   * @throws Refused with the sentence of the refusal
+   */
   async ask<N extends RequestName>(
     name: N,
     payload: InputOf<N>,
     tell: (progress: Progress) => void = () => {},
+    signal?: AbortSignal,
   ): Promise<OutputOf<N>> {
     const answer = await this.bridge.ask(name, payload)
     if (!answer.ok) throw new Refused(answer.error)
     const job = jobOf(answer.result)
     if (job === undefined) return answer.result as OutputOf<N>
+    signal?.addEventListener('abort', () => void this.bridge.cancel(job), { once: true })
+    if (signal?.aborted === true) void this.bridge.cancel(job)
     const end = await this.#end(job, tell)
     if (!end.ok) throw new Refused(end.error)
     return end.result as OutputOf<N>

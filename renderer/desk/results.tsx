@@ -5,7 +5,7 @@ import { say } from '../../core/words/say.ts'
 import { printMinutes } from '../../core/words/time.ts'
 import { Refusal } from '../parts/refusal.tsx'
 import { useHouse, useTell } from '../workroom.tsx'
-import { LayDrawing, PieceDrawings } from './drawings.tsx'
+import { PieceDrawings } from './drawings.tsx'
 import { FitReport } from './fit-report.tsx'
 import { Reasons } from './reasons.tsx'
 import type { Estimate } from './use-estimate.ts'
@@ -14,12 +14,14 @@ type Props = {
   estimate: Estimate | undefined
   refused: string | undefined
   busy: boolean
+  /** The lay, and what is done about it. */
+  lay: (estimate: Estimate) => ReactNode
   children: ReactNode
 }
 
 /** What comes of the choices: the bill in one line, then pieces, lay, fit, and the reasons for every figure. */
 export function Results(props: Props) {
-  const { estimate, refused, busy, children } = props
+  const { estimate, refused, busy, lay, children } = props
   const { reader } = useHouse()
   const tell = useTell()
   return (
@@ -45,7 +47,7 @@ export function Results(props: Props) {
           </div>
           <Misfits fit={estimate.draft.fit} />
           <PieceDrawings draft={estimate.draft} />
-          <LayDrawing estimate={estimate} />
+          {lay(estimate)}
           <div className="desk-pair">
             <FitReport draft={estimate.draft} />
             <Reasons estimate={estimate} />

@@ -1,8 +1,10 @@
 import { type ReactNode, useState } from 'react'
 import type { OutputOf } from '../../core/workroom.ts'
 import { ChoicesForm, type Chosen } from '../desk/choices-form.tsx'
+import { LayRoom } from '../desk/lay-room.tsx'
 import { Results } from '../desk/results.tsx'
 import { useEstimate } from '../desk/use-estimate.ts'
+import { useLay } from '../desk/use-lay.ts'
 import { Button } from '../parts/button.tsx'
 import { SelectField, TextField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
@@ -118,13 +120,9 @@ function Reckoning({ wearerId, field, sets, clients, cloths }: ReckoningProps) {
   const [quantity, setQuantity] = useState('1')
   const [choices, setChoices] = useState<Chosen>({})
   const saving = useDoing()
-  const { estimate, refused, busy } = useEstimate({
-    construction: CONSTRUCTION,
-    measurementSetId: setId,
-    clothId,
-    finishPlan,
-    choices,
-  })
+  const asked = { construction: CONSTRUCTION, measurementSetId: setId, clothId, choices }
+  const table = useLay(asked)
+  const { estimate, refused, busy } = useEstimate({ ...asked, finishPlan, lay: table.wish })
   const save = () =>
     saving.run(async () => {
       const line = {
@@ -134,6 +132,7 @@ function Reckoning({ wearerId, field, sets, clients, cloths }: ReckoningProps) {
         choices,
         clothId,
         finishPlan,
+        lay: table.wish,
         quantity: Number(quantity),
       }
       const { quote } = await workroom.ask('quote.save', { customerId, lines: [line] })
@@ -184,7 +183,12 @@ function Reckoning({ wearerId, field, sets, clients, cloths }: ReckoningProps) {
           </div>
         </details>
       </section>
-      <Results estimate={estimate} refused={refused?.message ?? saving.refused?.message} busy={busy}>
+      <Results
+        estimate={estimate}
+        refused={refused?.message ?? saving.refused?.message}
+        busy={busy}
+        lay={(reckoned) => <LayRoom estimate={reckoned} table={table} asked={asked} />}
+      >
         <Button
           main
           busy={saving.busy || estimate === undefined || refused !== undefined}

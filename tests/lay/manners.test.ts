@@ -155,13 +155,14 @@ describe('a lay given by its places', () => {
   })
 
   test('is refused when a copy is missing, doubled, unknown or lies over another', () => {
+    const pieces = [rectangle('panel', 300, 400, 2)]
     const { placements } = firstLay(pieces, cloth, RULES)
     const [one, two] = placements as [Placement, Placement]
     for (const spoilt of [
       [one],
       [one, one],
       [one, { ...two, copy: 'other' }],
-      [one, { ...two, y: two.y + 30 }],
+      [one, { ...two, x: two.x - 30 }],
     ]) {
       expect(() => wishedLay(pieces, cloth, RULES, { ...PLAIN_ORDER, placements: spoilt })).toThrow('stale')
     }

@@ -1,0 +1,112 @@
+import { memo, useMemo, useState } from 'react'
+import { drawLay } from '../../core/draw/lay.ts'
+import { printLength } from '../../core/words/length.ts'
+import { say } from '../../core/words/say.ts'
+import type { InputOf } from '../../core/workroom.ts'
+import { Button } from '../parts/button.tsx'
+import { SelectField } from '../parts/field.tsx'
+import { Refusal } from '../parts/refusal.tsx'
+import { SheetDrawing } from '../parts/sheet-drawing.tsx'
+import { useHouse, useTell } from '../workroom.tsx'
+import { HandLay } from './hand-lay.tsx'
+import { OtherCloths, WaysOfLaying } from './lay-trials.tsx'
+import type { Estimate } from './use-estimate.ts'
+import type { LayTable, Manner } from './use-lay.ts'
+
+/** The lay is drawn about this long at first, mm; each step larger or smaller changes it by a half. */
+const LAY_LENGTH = 205
+const STEP = 1.5
+const MANNERS: Manner[] = ['single', 'doubled', 'torn']
+
+export type Asked = Omit<InputOf<'lay.best'>, 'lay' | 'seconds' | 'seed'>
+type Props = { estimate: Estimate; table: LayTable; asked: Asked }
+
+/** The cloth on the table: how it lies, the lay to scale, a search for a shorter one, and the maker's own hand. */
+export function LayRoom({ estimate, table, asked }: Props) {
+  const tell = useTell()
+  const { reader } = useHouse()
+  const [byHand, setByHand] = useState(false)
+  const { running, found, manner, doing } = table
+  const lay = running?.best ?? estimate.lay
+  const saved = found === undefined ? 0 : found.firstLength - found.lay.length
+  const flat = manner === 'single'
+  return (
+    <section className="stack">
+      <h2>{tell('screen.desk.lay')}</h2>
+      <div className="lay-tools">
+        <SelectField
+          label={tell('screen.lay.manner')}
+          value={manner}
+          onChange={(id) => table.setManner(id as Manner)}
+          options={MANNERS.map((id) => ({ id, name: tell(`screen.lay.manner.${id}`) }))}
+        />
+        {running === undefined ? (
+          <Button onPress={table.search} busy={doing.busy}>
+            {tell('screen.lay.search')}
+          </Button>
+        ) : (
+          <Button onPress={table.stop}>{tell('screen.lay.stop')}</Button>
+        )}
+        {table.wish.placements === undefined || running !== undefined ? null : (
+          <Button onPress={table.clear}>{tell('screen.lay.back')}</Button>
+        )}
+        {flat && running === undefined ? (
+          <Button onPress={() => setByHand(!byHand)} pressed={byHand}>
+            {tell('screen.lay.byHand')}
+          </Button>
+        ) : null}
+      </div>
+      <Refusal sentence={doing.refused?.message} />
+      {running === undefined ? null : (
+        <p className="lay-progress">
+          <progress aria-label={tell('screen.lay.progress')} max={1} value={running.done} />
+          <span>{tell('screen.lay.running', { length: { mm: lay.length } })}</span>
+        </p>
+      )}
+      {byHand && flat && running === undefined ? (
+        <HandLay estimate={estimate} table={table} asked={asked} />
+      ) : (
+        <LayDrawing lay={lay} draft={estimate.draft} />
+      )}
+      <p className="quiet">
+        {tell('screen.desk.layUsed', {
+          ...{ length: { mm: lay.length }, width: { mm: lay.usableWidth } },
+          percent: Math.round(lay.used * 100),
+        })}{' '}
+        {found === undefined || running !== undefined
+          ? null
+          : saved > 1
+            ? tell('screen.lay.shorter', { saved: printLength(saved, reader.unit, reader.locale) })
+            : tell('screen.lay.noShorter')}
+      </p>
+      {found?.note === undefined ? null : <p className="refusal">{say(found.note, reader)}</p>}
+      <WaysOfLaying asked={asked} />
+      <OtherCloths asked={asked} manner={manner} />
+    </section>
+  )
+}
+
+const LayDrawing = memo(({ lay, draft }: { lay: Estimate['lay']; draft: Estimate['draft'] }) => {
+  const { reader } = useHouse()
+  const tell = useTell()
+  const [size, setSize] = useState(1)
+  const drawing = useMemo(
+    () => drawLay({ lay, pieces: draft.pieces }, reader, (size * LAY_LENGTH) / Math.max(1, lay.length)),
+    [lay, draft, reader, size],
+  )
+  const shown = size === 1 ? 'drawn long' : 'drawn long zoomed'
+  return (
+    <>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a lay longer than the window is scrolled by keyboard too */}
+      <section className={shown} aria-label={tell('screen.desk.lay')} tabIndex={0}>
+        <SheetDrawing drawing={drawing} />
+      </section>
+      <div className="lay-tools">
+        <Button onPress={() => setSize(Math.min(8, size * STEP))}>{tell('screen.lay.larger')}</Button>
+        <Button onPress={() => setSize(Math.max(1, size / STEP))} busy={size <= 1}>
+          {tell('screen.lay.smaller')}
+        </Button>
+      </div>
+    </>
+  )
+})

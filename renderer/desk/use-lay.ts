@@ -1,0 +1,82 @@
+import { useCallback, useRef, useState } from 'react'
+import type { InputOf, OutputOf, Progress } from '../../core/workroom.ts'
+import { type Doing, useDoing, useHouse } from '../workroom.tsx'
+
+type Asked = Omit<InputOf<'lay.best'>, 'lay' | 'seconds' | 'seed'>
+export type LayWish = NonNullable<InputOf<'lay.best'>['lay']>
+type Lay = OutputOf<'lay.best'>['lay']
+export type Manner = NonNullable<LayWish['manner']>
+export type Placement = NonNullable<LayWish['placements']>[number]
+
+/** The running search: how far it is, and the best lay so far. */
+type Running = { done: number; best?: Lay }
+
+export type LayTable = {
+  /** How the garment is to be laid out at present. */
+  wish: LayWish
+  manner: Manner
+  locked: Placement[]
+  running: Running | undefined
+  /** What the last search came to. */
+  found: OutputOf<'lay.best'> | undefined
+  doing: Doing
+  setManner: (manner: Manner) => void
+  /** Takes places that the workroom has judged good. */
+  place: (placements: Placement[], locked: Placement[]) => void
+  search: () => void
+  stop: () => void
+  /** Back to the first lay. */
+  clear: () => void
+}
+
+type Settled = { for: string; locked: Placement[]; placements?: Placement[]; tears?: number[] }
+
+/**
+ * How one garment is laid out on its cloth: by a first lay until a search or the maker's hand has settled the
+ * places, and again as soon as the garment or the cloth is another.
+ */
+export function useLay(asked: Asked): LayTable {
+  const { workroom } = useHouse()
+  const [manner, setManner] = useState<Manner>('single')
+  const key = JSON.stringify([asked, manner])
+  const [settled, setSettled] = useState<Settled>({ for: key, locked: [] })
+  const [running, setRunning] = useState<Running>()
+  const [found, setFound] = useState<OutputOf<'lay.best'>>()
+  const doing = useDoing()
+  const stop = useRef<AbortController>(undefined)
+  const { locked, placements, tears }: Settled = settled.for === key ? settled : { for: key, locked: [] }
+  const wish: LayWish = {
+    ...{ manner, locked },
+    ...(placements === undefined ? {} : { placements }),
+    ...(tears === undefined ? {} : { tears }),
+  }
+  const settle = useCallback((to: Omit<Settled, 'for'>) => setSettled({ for: key, ...to }), [key])
+  const search = () => {
+    stop.current = new AbortController()
+    const { signal } = stop.current
+    setRunning({ done: 0 })
+    const told = ({ done, best }: Progress) =>
+      setRunning({ done, ...(best === undefined ? {} : { best: (best as { lay: Lay }).lay }) })
+    void doing
+      .run(async () => {
+        const result = await workroom.ask('lay.best', { ...asked, lay: { manner, locked } }, told, signal)
+        setFound(result)
+        const { placements, tears } = result.lay
+        settle({ locked, placements, ...(tears === undefined ? {} : { tears }) })
+      })
+      .finally(() => setRunning(undefined))
+  }
+  return {
+    ...{ wish, manner, locked, running, doing, setManner, search },
+    found: placements === undefined ? undefined : found,
+    place: (placements, locked) => {
+      setFound(undefined)
+      settle({ placements, locked })
+    },
+    stop: () => stop.current?.abort(),
+    clear: () => {
+      setFound(undefined)
+      settle({ locked: [] })
+    },
+  }
+}

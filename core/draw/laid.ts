@@ -20,6 +20,9 @@ export type LaidOut = {
   usableWidth: number
   length: number
   placements: readonly (Placed & { piece: string; copy: string })[]
+  /** Folded along its length, or torn in bands at these distances from the cut end. */
+  manner?: 'doubled' | 'torn'
+  tears?: readonly number[]
 }
 
 /** One copy in its place, with its number in the order of cutting. */

@@ -33,6 +33,7 @@ export function drawLay({ lay, pieces, window }: DrawnLay, reader: Reader, scale
   const items: DrawItem[] = [
     { kind: 'strokes', paths: [rectangle(clip)], line: null, fill: 'cloth' },
     ...shown.flatMap(shapes),
+    ...handled(lay, from, to),
     ...frame(lay, from, to, scale),
     ...ruler(from, to, scale),
     ...dimension(
@@ -108,6 +109,17 @@ function frame({ usableWidth, length }: LaidOut, from: number, to: number, scale
     { kind: 'strokes', paths: [across(from)], line: from === 0 ? 'cut' : 'hidden' },
     { kind: 'strokes', paths: [across(to)], line: to >= length ? 'fold' : 'hidden' },
   ]
+}
+
+/** Where the cloth is folded along its length, or torn across. */
+function handled({ usableWidth, length, manner, tears = [] }: LaidOut, from: number, to: number): DrawItem[] {
+  const middle = usableWidth / 2
+  const fold = manner === 'doubled' ? [[line({ x: from, y: middle }, { x: to, y: middle })]] : []
+  const torn = tears
+    .filter((at) => at > from && at < to && at < length - 1)
+    .map((at) => [line({ x: at, y: 0 }, { x: at, y: usableWidth })])
+  const paths = [...fold, ...torn]
+  return paths.length === 0 ? [] : [{ kind: 'strokes', paths, line: 'fold' }]
 }
 
 /** mm of cloth between two ticks, and between two figures, under the near selvedge. */

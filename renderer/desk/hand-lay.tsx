@@ -18,7 +18,7 @@ type Drag = { copy: string; from: { x: number; y: number }; by: { x: number; y: 
 const NUDGE = 10
 const NUDGE_FINE = 1
 /** Cloth shown beyond the end of the lay, so that a piece can be put there, mm. */
-const BEYOND = 400
+const BEYOND = 700
 
 /**
  * The cloth for laying by hand: cut end at the left, near selvedge below. Every place is judged by the

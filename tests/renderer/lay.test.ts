@@ -1,0 +1,102 @@
+import { AxeBuilder } from '@axe-core/playwright'
+import type { Locator, Page } from 'playwright-core'
+import { describe, expect, test } from 'vitest'
+import { hasBrowser, openPlanner, usingBrowser, withoutBrowser } from '../support/browser.ts'
+import { scratch } from '../support/store.ts'
+
+async function toTheDesk(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Look round Tenter Lane' }).click()
+  await page.locator('.desk-results[aria-busy="false"] .bill').waitFor()
+}
+
+const price = (page: Page) => page.locator('.bill dl', { hasText: 'Price' }).locator('dd')
+const settled = (page: Page) => page.locator('.desk-results[aria-busy="false"]').waitFor()
+
+/** Drags the middle of a piece by pixels. */
+async function drag(page: Page, piece: Locator, dx: number, dy: number): Promise<void> {
+  const { x, y, width, height } = (await piece.boundingBox())!
+  const [fromX, fromY] = [x + width / 2, y + height / 2]
+  await page.mouse.move(fromX, fromY)
+  await page.mouse.down()
+  await page.mouse.move(fromX + dx, fromY + dy, { steps: 4 })
+  await page.mouse.up()
+}
+
+describe.runIf(hasBrowser)(`the lay on screen${withoutBrowser}`, () => {
+  const browser = usingBrowser()
+
+  test('is searched for while the maker looks on, and stopped when she likes; the quote keeps it', async () => {
+    const { page, errors, close } = await openPlanner(browser(), scratch())
+    await toTheDesk(page)
+    await page.getByRole('button', { name: 'Look for a shorter lay' }).click()
+    await page.getByRole('progressbar', { name: 'Looking for a shorter lay' }).waitFor()
+    await page.getByRole('button', { name: 'Stop and keep the best' }).click()
+    await page.getByRole('button', { name: 'Back to the first lay' }).waitFor()
+    await page.getByText(/shorter than the first lay|No shorter lay/).waitFor()
+    await settled(page)
+    const reckoned = await price(page).textContent()
+    await page.getByRole('button', { name: 'Save as a quote' }).click()
+    await page.locator('.sheet h2').first().waitFor()
+    expect(await page.locator('main').textContent()).toContain(reckoned)
+    expect(errors).toEqual([])
+    await close()
+  }, 60_000)
+
+  test('takes a piece laid by hand where it can be cut, and refuses it where it cannot', async () => {
+    const { page, errors, close } = await openPlanner(browser(), scratch())
+    await toTheDesk(page)
+    await page.getByRole('button', { name: 'Lay by hand' }).click()
+    const pieces = page.locator('.hand-lay .piece')
+    await pieces.first().scrollIntoViewIfNeeded()
+    const sleeve = page.getByRole('button', { name: /^left sleeve/ })
+    const before = await sleeve.getAttribute('aria-label')
+
+    const front = (await page.getByRole('button', { name: /^front,/ }).boundingBox())!
+    const from = (await sleeve.boundingBox())!
+    await drag(
+      page,
+      sleeve,
+      front.x + front.width / 2 - from.x - from.width / 2,
+      front.y + front.height / 2 - from.y - from.height / 2,
+    )
+    await page.getByText('Two pieces lie over each other.').waitFor()
+    expect(await sleeve.getAttribute('aria-label')).toBe(before)
+
+    const cloth = (await page.locator('.hand-lay').boundingBox())!
+    const now = (await sleeve.boundingBox())!
+    await drag(page, sleeve, cloth.x + cloth.width - now.x - now.width - 2, 0)
+    await page.getByRole('button', { name: 'Lay the rest around those held' }).waitFor()
+    expect(await sleeve.getAttribute('aria-label')).not.toBe(before)
+    expect(await sleeve.getAttribute('aria-pressed')).toBe('true')
+    const { violations } = await new AxeBuilder({ page })
+      .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'])
+      .analyze()
+    expect(violations.map(({ id, nodes }) => `${id} at ${nodes[0]!.target}`)).toEqual([])
+
+    // By keyboard alone: a step along the cloth, and back into the lay's own choice.
+    const held = await sleeve.getAttribute('aria-label')
+    await sleeve.focus()
+    await page.keyboard.press('Shift+ArrowLeft')
+    await expect.poll(() => sleeve.getAttribute('aria-label')).not.toBe(held)
+    await page.keyboard.press('l')
+    await expect.poll(() => sleeve.getAttribute('aria-pressed')).toBe('false')
+    expect(errors).toEqual([])
+    await close()
+  }, 60_000)
+
+  test('says what each way of laying and each cloth would cost', async () => {
+    const { page, errors, close } = await openPlanner(browser(), scratch())
+    await toTheDesk(page)
+    await page.getByText('What each way of laying costs').first().click()
+    const folded = page.getByRole('row', { name: /folded along its length/i })
+    await folded.waitFor()
+    expect(await folded.textContent()).toMatch(/£\d/)
+    await page.getByText('On other cloths').click()
+    await page.getByRole('button', { name: 'Compare the cloths' }).click()
+    const narrow = page.getByRole('row', { name: /56 cm/ })
+    await narrow.waitFor()
+    expect(await page.getByRole('row').count()).toBeGreaterThan(10)
+    expect(errors).toEqual([])
+    await close()
+  }, 60_000)
+})

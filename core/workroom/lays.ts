@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { assertCuttable, type Fault } from '../lay/check.ts'
 import { layOf } from '../lay/lay-of.ts'
 import { purchaseOf } from '../lay/purchase.ts'
+import { together } from '../lay/together.ts'
 import { MANNERS } from '../lay/types.ts'
 import { judgedLay, searchStart, wishedLay } from '../lay/wished-lay.ts'
 import { listCloths } from '../store/cloths.ts'
@@ -81,6 +82,34 @@ export const layRequests = [
           }),
         ),
       }
+    },
+  }),
+  request({
+    name: 'lay.together',
+    kind: 'query',
+    about:
+      'Several garments laid out on one length of cloth, and what that saves against one length for each.',
+    input: z.strictObject({
+      garments: z.array(z.strictObject(garment)).min(1).max(12),
+      ...onCloth,
+      lay: inputs.layWish,
+    }),
+    run: (input, context) => {
+      const { buying } = settingsOf(context)
+      const cloth = clothFor(input, context)
+      const drafts = input.garments.map((asked, i) =>
+        refusingAt(`garments.${i}`, () => draftFor(asked, context)),
+      )
+      const wish = { ...input.lay, quantity: 1 }
+      const pieces = together(drafts.map((draft) => draft.pieces))
+      const lay = refusingAt('lay', () => wishedLay(pieces, cloth, buying, wish))
+      const purchase = purchaseOf(lay, cloth, buying)
+      const apart = drafts.reduce(
+        (sum, draft) =>
+          sum + bought(wishedLay(draft.pieces, cloth, buying, { ...wish, ...MOVABLE }), cloth, buying).toBuy,
+        0,
+      )
+      return { lay, pieces, purchase, saves: apart - purchase.toBuy }
     },
   }),
   request({

@@ -67,6 +67,7 @@ export type SeamKind =
   | 'goreToGore'
   | 'facing'
   | 'facingJoin'
+  | 'piecing'
 
 /** How the allowances of a seam end: pressed open and left, or one folded over the other and felled. */
 export type SeamFinish = 'open' | 'felled' | 'faced'

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { assertCuttable, type Fault } from '../lay/check.ts'
 import { layOf } from '../lay/lay-of.ts'
+import { onCloth as asCut } from '../lay/on-cloth.ts'
 import { purchaseOf } from '../lay/purchase.ts'
 import { together } from '../lay/together.ts'
 import { MANNERS } from '../lay/types.ts'
@@ -98,7 +99,7 @@ export const layRequests = [
       const { buying } = settingsOf(context)
       const cloth = clothFor(input, context)
       const drafts = input.garments.map((asked, i) =>
-        refusingAt(`garments.${i}`, () => draftFor(asked, context)),
+        refusingAt(`garments.${i}`, () => asCut(draftFor(asked, context), cloth)),
       )
       const wish = { ...input.lay, quantity: 1 }
       const pieces = together(drafts.map((draft) => draft.pieces))
@@ -121,7 +122,7 @@ export const layRequests = [
       widths: z.array(inputs.length).max(20).default([]).describe('other widths of the same cloth'),
     }),
     run: async (input, context) => {
-      const { draft, cloth, buying, wish } = tableFor(input, context)
+      const { plain, cloth, buying, wish } = tableFor(input, context)
       const cloths = [
         ...listCloths(context.store.db).map(clothOf),
         ...input.widths.map((width) => ({
@@ -137,7 +138,11 @@ export const layRequests = [
         const { id, name, width } = one
         rows.push(
           onTrial({ id, name, width }, () =>
-            bought(wishedLay(draft.pieces, one, buying, { ...wish, ...MOVABLE, flaws: [] }), one, buying),
+            bought(
+              wishedLay(asCut(plain, one).pieces, one, buying, { ...wish, ...MOVABLE, flaws: [] }),
+              one,
+              buying,
+            ),
           ),
         )
         // Whoever waits for something else is let in between.
@@ -156,10 +161,11 @@ type TableAsked = Parameters<typeof draftFor>[0] &
 
 function tableFor(input: TableAsked, context: Context) {
   const { buying } = settingsOf(context)
+  const plain = draftFor(input, context)
+  const cloth = clothFor(input, context)
   return {
-    draft: draftFor(input, context),
-    cloth: clothFor(input, context),
-    buying,
+    ...{ plain, cloth, buying },
+    draft: refusingAt('cloth', () => asCut(plain, cloth)),
     wish: { ...input.lay, quantity: 1 },
   }
 }

@@ -73,11 +73,11 @@ describe('lays asked for in the workroom', () => {
     const { rows } = await done<{ rows: Row[] }>('lay.compare', {
       ...tunic,
       cloth,
-      widths: ['56 cm', '91.4 cm'],
+      widths: ['25 cm', '91.4 cm'],
     })
     expect(rows.map(({ name, width }) => [name, Math.round(width)])).toEqual([
       ['Wide linen', 1500],
-      ['Loom linen', 560],
+      ['Loom linen', 250],
       ['Loom linen', 914],
     ])
     expect(rows[1]!.refused?.code).toBe('refusal.lay.tooNarrow')

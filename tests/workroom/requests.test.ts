@@ -110,7 +110,7 @@ describe('drafting, laying and estimating', () => {
     [{ construction: 'toga' }, 'construction'],
     [{ measures: undefined }, 'measures'],
     [{ cloth: undefined }, 'cloth'],
-    [{ cloth: { ...cloth, width: '40 cm' } }, 'cloth.width'],
+    [{ cloth: { ...cloth, width: '25 cm' } }, 'cloth.width'],
     [{ cloth: { ...cloth, width: 0 } }, 'cloth.width'],
     [{ cloth: { ...cloth, warpShrinkage: 0.9 } }, 'cloth.warpShrinkage'],
     [{ cloth: { ...cloth, pricePerMetre: { minor: 1, currency: 'EUR' } } }, 'cloth.pricePerMetre'],

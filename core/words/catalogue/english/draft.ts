@@ -168,6 +168,11 @@ export const draft = {
   'draft.seam.armhole': 'sleeve to body',
   'draft.seam.side': 'side seam',
   'draft.seam.facing': 'facing to neck',
+  'draft.piece.strip': '{piece}, strip joined on',
+  'draft.seam.piecing': 'strip to {piece}',
+  'draft.step.piecing': 'Join strips to the pieces that are wider than the cloth',
+  'draft.caution.pieced':
+    'The piece “{piece}” is wider than this cloth, so a strip is joined to it along the straight grain: {seam} of seam more. A little less ease and wider gores may do without.',
   'draft.seam.facingJoin': 'facing at the shoulder',
   'draft.hem.placed': '{hem}, {place}',
   'draft.hem.neck': 'neck hem',

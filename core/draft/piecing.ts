@@ -1,0 +1,251 @@
+import { pathLength } from '../geometry/path.ts'
+import { arc, line, pathBox, pointAt, segmentBox } from '../geometry/segment.ts'
+import type { Path, Point, Segment } from '../geometry/types.ts'
+import { phrase } from '../words/phrase.ts'
+import { makePiece, type Side } from './pieces.ts'
+import { seam, totalsOf, wholeEdge } from './seams.ts'
+import type { Draft, Edge, Piece, Seam, Span, Step } from './types.ts'
+import { assertSewable } from './verify.ts'
+
+/** Narrowest strip worth joining on, and nearest a join comes to the middle or to an opening, mm (common practice). */
+const NARROWEST = 40
+/** Allowances of the join: folded over and trimmed when the garment is felled, mm (common practice). */
+const FELLED = { main: 14, strip: 6 }
+
+/**
+ * The draft with every piece that is wider than the cloth joined from a main part and a strip on the straight
+ * grain, and strips again where one does not do; each join is a seam of its own, sewn before all others. A
+ * join never crosses the neck, a slit or the middle. Pieces that cannot be joined so are left as they are.
+ *
+ * @param usable width to lay pieces on, mm
+ */
+export function pieced(draft: Draft, usable: number): Draft {
+  let made = draft
+  for (let piece = tooWide(made, usable); piece !== undefined; piece = tooWide(made, usable)) {
+    const joined = joinedOn(made, piece, usable)
+    if (joined === undefined) return made
+    made = joined
+  }
+  return made === draft ? draft : assertSewable(made)
+}
+
+function tooWide({ pieces }: Draft, usable: number): Piece | undefined {
+  return pieces.find(({ cut, turn, grain }) => {
+    const { width, height } = pathBox(cut)
+    const across = turn.some((angle) => angle % 180 === 90) ? Math.min(width, height) : width
+    return grain === 'straight' && across > usable + 1e-6
+  })
+}
+
+/** The draft with one piece in two parts, or undefined when no join is allowed. */
+function joinedOn(draft: Draft, piece: Piece, usable: number): Draft | undefined {
+  const allowances = allowancesOf(draft, piece)
+  for (const at of joins(piece, usable, allowances.main)) {
+    const parts = partsOf(piece, at, allowances)
+    if (parts !== undefined) return withParts(draft, piece, parts)
+  }
+  return undefined
+}
+
+function allowancesOf({ seams }: Draft, piece: Piece): typeof FELLED {
+  const first = seams.find(({ a, b }) => [...a, ...b].some((span) => span.piece === piece.id))
+  if (first?.finish === 'felled') return FELLED
+  const plain = Math.max(...piece.edges.filter(({ turned }) => !turned).map(({ allowance }) => allowance))
+  return { main: plain, strip: plain }
+}
+
+/** Where a join may lie, from the near side of the piece, the widest main part first. */
+function joins(piece: Piece, usable: number, allowance: number): number[] {
+  const finished = pathBox(piece.outline)
+  const [left, right] = [finished.x, finished.x + finished.width]
+  const widest = Math.floor(pathBox(piece.cut).x + usable - allowance)
+  const kept = keptWhole(piece)
+  return [widest, right - NARROWEST, ...kept.map(({ from }) => from)]
+    .filter((at) => at <= widest && at >= left + NARROWEST && at <= right - NARROWEST)
+    .filter((at) => kept.every(({ from, to }) => at <= from || at >= to))
+    .sort((a, b) => b - a)
+}
+
+/** Stretches across the piece that no join may cross: the neck, openings, slits, and the middle. */
+function keptWhole({ outline, openings, slits }: Piece): { from: number; to: number }[] {
+  const whole = pathBox(outline)
+  const middle = whole.x + whole.width / 2
+  const curves = [
+    ...outline.filter(({ kind }) => kind === 'arc'),
+    ...openings.flatMap(({ finished }) => finished),
+  ]
+  const stretches = [
+    ...curves.map(segmentBox).map(({ x, width }) => [x, x + width] as const),
+    ...slits.map(({ apex, open }) => [Math.min(apex.x, open.x), Math.max(apex.x, open.x)] as const),
+    [middle, middle] as const,
+  ]
+  return stretches.map(([from, to]) => ({ from: from - NARROWEST, to: to + NARROWEST }))
+}
+
+type Portion = { edge: Edge; main: boolean; path: Path; from: number; to: number }
+type Parts = { main: Piece; strip: Piece; portions: Portion[] }
+
+/** The piece cut through on an upright line; undefined when that is not one cut from side to side. */
+function partsOf(piece: Piece, at: number, allowances: typeof FELLED): Parts | undefined {
+  const ring = piece.edges.filter(({ on }) => on === 'outline').flatMap((edge) => portionsOf(edge, at))
+  const begins = ring.findIndex(({ main }, i) => main && !ring[(i + ring.length - 1) % ring.length]!.main)
+  if (begins < 0) return undefined
+  const turned = [...ring.slice(begins), ...ring.slice(0, begins)]
+  const mains = turned.findIndex(({ main }) => !main)
+  if (mains < 0 || turned.slice(mains).some(({ main }) => main)) return undefined
+  const sides = (portions: readonly Portion[], id: string, allowance: number): Side[] => {
+    const [start, end] = [portions[0]!.path[0]!.from, portions.at(-1)!.path.at(-1)!.to]
+    return [
+      ...portions.map(({ edge, path }) => ({
+        ...{ id: edge.id, path },
+        ...{ allowance: edge.allowance, turned: edge.turned },
+      })),
+      { id, path: [line(end, start)], allowance },
+    ]
+  }
+  const part = (portions: readonly Portion[], main: boolean, allowance: number): Piece => {
+    const mine = ({ x }: Point) => x < at === main
+    const { outline: _, cut: __, edges, openings, slits, ...rest } = piece
+    const own = main ? rest : stripNames(rest)
+    const kept = openings.filter(({ finished }) => mine(finished[0]!.from))
+    return makePiece(own, {
+      sides: sides(portions, joinOf(piece), allowance),
+      openings: kept.map(({ id }) => ({ id, sides: edges.filter(({ on }) => on === id) })),
+      slits: slits.filter(({ open }) => mine(open)),
+    })
+  }
+  return {
+    main: part(turned.slice(0, mains), true, allowances.main),
+    strip: part(turned.slice(mains), false, allowances.strip),
+    portions: turned,
+  }
+}
+
+/** A strip goes by the name of its piece; its sizes are not among those a maker writes down. */
+const stripNames = <T extends Pick<Piece, 'id' | 'name' | 'copies' | 'sizes'>>(rest: T): T => ({
+  ...rest,
+  id: stripOf(rest.id),
+  name: phrase('draft.piece.strip', { piece: rest.name }),
+  copies: rest.copies.map((copy) => ({ ...copy, name: phrase('draft.piece.strip', { piece: copy.name }) })),
+  sizes: [],
+})
+const stripOf = (piece: string): string => `${piece}-strip`
+/** The edge of a join, on both parts; a strip that is joined again has another one. */
+const joinOf = ({ id }: Piece): string => `join-${stripOf(id)}`
+
+/** An edge in its runs on either side of the line, with where they lie along it. */
+function portionsOf(edge: Edge, at: number): Portion[] {
+  const out: Portion[] = []
+  let along = 0
+  for (const s of edge.path.flatMap((one) => cutAt(one, at))) {
+    const main = (s.from.x + s.to.x) / 2 < at
+    const length = pathLength([s])
+    const last = out.at(-1)
+    if (last?.main === main) {
+      last.path = [...last.path, s]
+      last.to += length
+    } else out.push({ edge, main, path: [s], from: along, to: along + length })
+    along += length
+  }
+  return out
+}
+
+/** A segment whole, or in two where it passes the line. */
+function cutAt(s: Segment, at: number): Segment[] {
+  const [from, to] = [s.from.x - at, s.to.x - at]
+  if (from * to >= 0) return [s]
+  if (s.kind === 'line') {
+    const middle = { ...pointAt(s, from / (from - to)), x: at }
+    return [line(s.from, middle), line(middle, s.to)]
+  }
+  let [low, high] = [0, 1]
+  for (let i = 0; i < 60; i++) {
+    const t = (low + high) / 2
+    if ((pointAt(s, t).x - at) * from > 0) low = t
+    else high = t
+  }
+  const first = arc(s.from, s.centre, s.sweep * low)
+  return [first, { ...arc(first.to, s.centre, s.sweep * (1 - low)), to: s.to }]
+}
+
+function withParts(draft: Draft, piece: Piece, { main, strip, portions }: Parts): Draft {
+  const pieces = draft.pieces.flatMap((one) => (one === piece ? [main, strip] : [one]))
+  const moved = (spans: readonly Span[]): Span[] =>
+    spans.flatMap((span) => (span.piece === piece.id ? onParts(span, portions, strip) : [span]))
+  const joins = piece.copies.map(
+    (copy): Seam =>
+      seam({
+        ...{ id: `${strip.id}-${copy.id}`, kind: 'piecing', finish: finishOf(draft, piece) },
+        name: phrase('draft.seam.piecing', { piece: copy.name }),
+        a: [wholeEdge(pieces, main.id, copy.id, joinOf(piece))],
+        b: [wholeEdge(pieces, strip.id, copy.id, joinOf(piece))],
+      }),
+  )
+  const seams = [...joins, ...draft.seams.map((one) => ({ ...one, a: moved(one.a), b: moved(one.b) }))]
+  const hems = draft.hems.map((one) => ({ ...one, spans: moved(one.spans) }))
+  const added = joins.reduce((sum, { length }) => sum + length, 0)
+  const caution = phrase('draft.caution.pieced', { piece: piece.name, seam: { mm: Math.round(added) } })
+  return {
+    ...{ ...draft, pieces, seams, hems },
+    steps: withStep(
+      draft.steps,
+      joins.map(({ id }) => id),
+      added,
+    ),
+    cautions: [...draft.cautions, caution],
+    totals: totalsOf(pieces, seams, hems),
+  }
+}
+
+const finishOf = ({ seams }: Draft, piece: Piece): Seam['finish'] =>
+  seams.find(({ a, b }) => [...a, ...b].some((span) => span.piece === piece.id))?.finish === 'felled'
+    ? 'felled'
+    : 'open'
+
+/** A span of the whole piece, on the parts it now lies on. */
+function onParts(span: Span, portions: readonly Portion[], strip: Piece): Span[] {
+  const own = portions.filter(({ edge }) => edge.id === span.edge)
+  // The edge of an opening or a slit, which lies wholly on one part.
+  if (own.length === 0)
+    return [strip.edges.some(({ id }) => id === span.edge) ? { ...span, piece: strip.id } : span]
+  return own
+    .map(({ main, from, to }) => ({
+      main,
+      start: from,
+      from: Math.max(span.from, from),
+      to: Math.min(span.to, to),
+    }))
+    .filter(({ from, to }) => to - from > 1e-9)
+    .sort((a, b) => a.from - b.from)
+    .map(({ main, start, from, to }) => ({
+      ...span,
+      piece: main ? span.piece : strip.id,
+      from: from - start,
+      to: to - start,
+    }))
+}
+
+/** Each strip is one piece more to lay out, and each join is cut twice. */
+const more =
+  (strips: number, join: number) =>
+  (work: Step['operations'][number]): Step['operations'][number] => {
+    const by = { layOut: strips, cutOut: (2 * join) / 1000 } as Partial<Record<typeof work.operation, number>>
+    return { ...work, quantity: work.quantity + (by[work.operation] ?? 0) }
+  }
+
+/** The joins are one step, the first of the sewing. */
+function withStep(before: readonly Step[], joins: string[], added: number): Step[] {
+  const steps = before.map((step) => ({
+    ...step,
+    operations: step.operations.map(more(joins.length, added)),
+  }))
+  const known = steps.find(({ id }) => id === 'piecing')
+  if (known !== undefined)
+    return steps.map((step) => (step === known ? { ...step, seams: [...step.seams, ...joins] } : step))
+  const step: Step = {
+    ...{ id: 'piecing', stage: 'sew', name: phrase('draft.step.piecing'), seams: joins },
+    ...{ hems: [], operations: [], cautions: [] },
+  }
+  const first = steps.findIndex(({ stage }) => stage === 'sew')
+  return [...steps.slice(0, first), step, ...steps.slice(first)]
+}

@@ -1,6 +1,7 @@
-import type { Places, Strip } from '../strip.ts'
+import { type Places, placesOf, type Strip } from '../strip.ts'
 import { SEARCH } from './parameters.ts'
 import { type Random, randomFrom } from './random.ts'
+import { rehearse } from './rehearse.ts'
 import type { Budget, Hooks, Search } from './search.ts'
 
 /** One way a rectangle may lie: its size, and the outline's number. */
@@ -36,29 +37,28 @@ export function searchRectangles(
 ): Search {
   const random = randomFrom(seed)
   const filler = new Filler(strip)
-  let liking = new Float64Array(strip.parts.length)
-  let best = start
-  let now = Infinity
-  let sweeps = 0
-  for (; budget.spent(sweeps) < 1; sweeps++) {
-    const tried = liking.slice()
-    if (sweeps > 0) changed(tried, random)
-    const length = filler.fill(tried, random)
-    if (length > now * (1 + SEARCH.rectangles.worse * random.part() ** 8)) continue
-    ;[now, liking] = [length, tried]
-    if (length < best.length * (1 - SAME)) {
-      best = filler.places()
-      found(best)
-      if (length <= filler.bound * (1 + SAME)) break
-    }
-  }
-  return { places: best, sweeps, evaluations: sweeps * strip.parts.length }
+  const { places, sweeps } = rehearse<Float64Array>(
+    start,
+    {
+      first: new Float64Array(strip.parts.length),
+      changed: (liking) => changed(liking, random),
+      lay: (liking) => filler.fill(liking, random),
+      worse: SEARCH.rectangles.worse,
+      bound: filler.bound,
+    },
+    budget,
+    random,
+    found,
+  )
+  return { places, sweeps, evaluations: sweeps * strip.parts.length }
 }
 
-/** A few preferences are drawn anew. */
-function changed(liking: Float64Array, random: Random): void {
+/** The same preferences, a few of them drawn anew. */
+function changed(liking: Float64Array, random: Random): Float64Array {
+  const tried = liking.slice()
   const count = 1 + random.below(SEARCH.rectangles.changes)
-  for (let k = 0; k < count; k++) liking[random.below(liking.length)] = random.part()
+  for (let k = 0; k < count; k++) tried[random.below(tried.length)] = random.part()
+  return tried
 }
 
 /** Lays rectangles hollow by hollow. */
@@ -71,7 +71,6 @@ class Filler {
   readonly #kind: Int32Array
   readonly #kinds: number
   readonly #same: number
-  readonly #places: Places
   /** Part of a width, by steps, that no combination of the pieces' widths can fill. */
   readonly #unfilled: Float64Array
 
@@ -95,17 +94,11 @@ class Filler {
     const area = this.#ways.reduce((sum, [way]) => sum + way!.wide * way!.tall, 0)
     this.bound = area / strip.width
     this.#unfilled = unfilled(strip.width, this.#ways.flat())
-    const n = strip.parts.length
-    this.#places = { length: 0, way: new Int32Array(n), x: new Float64Array(n), y: new Float64Array(n) }
   }
 
-  places(): Places {
-    const { length, way, x, y } = this.#places
-    return { length, way: way.slice(), x: x.slice(), y: y.slice() }
-  }
-
-  /** @returns the length of the lay that these preferences make */
-  fill(liking: Float64Array, random: Random): number {
+  /** The lay that these preferences make. */
+  fill(liking: Float64Array, random: Random): Places {
+    const puts: { part: number; way: number; x: number; y: number }[] = []
     const order = Array.from(liking, (_, i) => i).sort((a, b) => liking[b]! - liking[a]!)
     const queues = Array.from({ length: this.#kinds }, (): number[] => [])
     for (const part of order) queues[this.#kind[part]!]!.push(part)
@@ -126,16 +119,13 @@ class Filler {
       // Against the higher neighbour, where the hollow is deepest.
       const x = leftWall >= rightWall ? hollow.x : hollow.x + hollow.width - way.wide
       const outline = this.#strip.outlines[way.way]!
-      this.#places.way[part] = way.way
-      this.#places.x[part] = x - outline.left
-      this.#places.y[part] = hollow.y - outline.low
+      puts.push({ part, way: way.way, x: x - outline.left, y: hollow.y - outline.low })
       const top = hollow.y + way.tall
       length = Math.max(length, top)
       levels = covered(levels, at, x, way.wide, top, this.#same)
       left--
     }
-    this.#places.length = length
-    return length
+    return placesOf(this.#strip, puts, length)
   }
 
   /** What fits the hollow best: least width lost for good, then level with the wall, then as preferred. */

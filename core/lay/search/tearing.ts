@@ -1,8 +1,9 @@
 import type { NoFits } from '../nofit.ts'
-import { movable, type Places, type Strip } from '../strip.ts'
+import { movable, type Places, type Strip, shortestPossible } from '../strip.ts'
 import { tornPlaces } from '../torn.ts'
 import { SEARCH } from './parameters.ts'
-import { randomFrom } from './random.ts'
+import { type Random, randomFrom } from './random.ts'
+import { rehearse } from './rehearse.ts'
 import type { Budget, Hooks, Search } from './search.ts'
 
 /**
@@ -19,23 +20,29 @@ export function searchTorn(
 ): Search {
   const random = randomFrom(seed)
   const far = (part: number) => start.y[part]! + strip.outlines[start.way[part]!]!.low
-  let order = movable(strip).sort((a, b) => far(a) - far(b))
-  let best = start
-  let now = Infinity
-  let sweeps = 0
-  for (; budget.spent(sweeps) < 1; sweeps++) {
-    const tried = [...order]
-    const moves = sweeps === 0 ? 0 : 1 + random.below(SEARCH.torn.moves)
-    for (let k = 0; k < moves; k++) {
-      const [part] = tried.splice(random.below(tried.length), 1)
-      tried.splice(random.below(tried.length + 1), 0, part!)
-    }
-    const places = tornPlaces(tried, strip, fits)
-    if (places.length > now * (1 + SEARCH.torn.worse * random.part() ** 8)) continue
-    ;[now, order] = [places.length, tried]
-    if (places.length >= best.length - SEARCH.dust * strip.width) continue
-    best = places
-    found(best)
+  const { places, sweeps } = rehearse(
+    start,
+    {
+      first: movable(strip).sort((a, b) => far(a) - far(b)),
+      changed: (order) => reordered(order, random),
+      lay: (order) => tornPlaces(order, strip, fits),
+      worse: SEARCH.torn.worse,
+      bound: shortestPossible(strip),
+    },
+    budget,
+    random,
+    found,
+  )
+  return { places, sweeps, evaluations: sweeps * strip.parts.length }
+}
+
+/** The same order, a few parts of it in other places. */
+function reordered(order: readonly number[], random: Random): number[] {
+  const tried = [...order]
+  const moves = 1 + random.below(SEARCH.torn.moves)
+  for (let k = 0; k < moves; k++) {
+    const [part] = tried.splice(random.below(tried.length), 1)
+    tried.splice(random.below(tried.length + 1), 0, part!)
   }
-  return { places: best, sweeps, evaluations: sweeps * order.length }
+  return tried
 }

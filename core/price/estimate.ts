@@ -1,6 +1,6 @@
 import type { Asked } from '../draft/choices.ts'
 import { draftGarment } from '../draft/constructions.ts'
-import { onCloth } from '../lay/on-cloth.ts'
+import { asCut } from '../lay/as-cut.ts'
 import { purchaseOf } from '../lay/purchase.ts'
 import { type BuyingRules, type Cloth, PLAIN_ORDER } from '../lay/types.ts'
 import { type LayWish, wishedLay } from '../lay/wished-lay.ts'
@@ -46,7 +46,7 @@ export function estimate(
   habits: Habits,
 ): Estimate {
   const plain = draftGarment(construction, body, choices, habits.unit)
-  const draft = refusingAt('cloth', () => onCloth(plain, cloth))
+  const draft = refusingAt('cloth', () => asCut(plain, cloth))
   const { lay, purchase } = refusingAt('cloth', () => {
     const found = wishedLay(draft.pieces, cloth, habits.buying, { ...PLAIN_ORDER, ...wish })
     return { lay: found, purchase: purchaseOf(found, cloth, habits.buying) }

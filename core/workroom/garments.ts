@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { draftGarment } from '../draft/constructions.ts'
-import { onCloth as layOnCloth } from '../lay/on-cloth.ts'
+import { asCut } from '../lay/as-cut.ts'
 import { purchaseOf } from '../lay/purchase.ts'
 import type { Cloth } from '../lay/types.ts'
 import { wishedLay } from '../lay/wished-lay.ts'
@@ -65,7 +65,7 @@ export const garmentRequests = [
       const cloth: Cloth = clothFor({ cloth: asked, clothId: input.clothId }, context)
       const at = input.clothId === undefined ? 'cloth' : 'clothId'
       return refusingAt(at, () => {
-        const draft = layOnCloth(plain, cloth)
+        const draft = asCut(plain, cloth)
         const lay = wishedLay(draft.pieces, cloth, buying, { ...input.lay, quantity: input.quantity })
         return { lay, purchase: purchaseOf(lay, cloth, buying) }
       })

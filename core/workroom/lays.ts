@@ -1,7 +1,7 @@
 import { z } from 'zod'
+import { asCut } from '../lay/as-cut.ts'
 import { assertCuttable, type Fault } from '../lay/check.ts'
 import { layOf } from '../lay/lay-of.ts'
-import { onCloth as asCut } from '../lay/on-cloth.ts'
 import { purchaseOf } from '../lay/purchase.ts'
 import { together } from '../lay/together.ts'
 import { MANNERS } from '../lay/types.ts'

@@ -1,4 +1,4 @@
-import { useCallback, useRef, useState } from 'react'
+import { useCallback, useEffect, useRef, useState } from 'react'
 import type { InputOf, OutputOf, Progress } from '../../core/workroom.ts'
 import { type Doing, useDoing, useHouse } from '../workroom.tsx'
 
@@ -50,6 +50,9 @@ export function useLay(asked: Asked): LayTable {
     ...(placements === undefined ? {} : { placements }),
     ...(tears === undefined ? {} : { tears }),
   }
+  // A search for a garment or cloth that is no longer wanted is of no use to anybody.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `key` stands for the garment and the cloth
+  useEffect(() => () => stop.current?.abort(), [key])
   const settle = useCallback((to: Omit<Settled, 'for'>) => setSettled({ for: key, ...to }), [key])
   const search = () => {
     stop.current = new AbortController()

@@ -8,4 +8,4 @@ import type { Cloth } from './types.ts'
  *
  * @throws Refusal when the cloth's figures cannot be
  */
-export const onCloth = (draft: Draft, cloth: Cloth): Draft => pieced(draft, usableWidth(cloth))
+export const asCut = (draft: Draft, cloth: Cloth): Draft => pieced(draft, usableWidth(cloth))

@@ -12,6 +12,8 @@ export type NoFit = {
   convex: boolean
   /** For each side the unit normal pointing out of the forbidden ground and its reach: nx ny r. */
   planes: Float64Array
+  /** Corners at which the forbidden ground has more than a straight angle: x y. */
+  inward: Float64Array
   left: number
   right: number
   low: number
@@ -97,8 +99,8 @@ const moved = (path: Path64, by: { x: number; y: number }): Path64 => path.map((
 function noFit(loops: readonly Float64Array[]): NoFit {
   const sides: number[] = []
   const planes: number[] = []
+  const inward: number[] = []
   let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity]
-  let convex = loops.length === 1
   for (const loop of loops) {
     const n = loop.length
     for (let i = 0; i < n; i += 2) {
@@ -109,7 +111,7 @@ function noFit(loops: readonly Float64Array[]): NoFit {
       if (length === 0) continue
       sides.push(ax, ay, bx, by)
       planes.push(ey / length, -ex / length, (ey * ax - ex * ay) / length)
-      if (ex * (loop[k + 1]! - by) - ey * (loop[k]! - bx) < -1e-9) convex = false
+      if (ex * (loop[k + 1]! - by) - ey * (loop[k]! - bx) < -1e-9) inward.push(bx, by)
       left = Math.min(left, ax)
       right = Math.max(right, ax)
       low = Math.min(low, ay)
@@ -119,7 +121,8 @@ function noFit(loops: readonly Float64Array[]): NoFit {
   return {
     sides: Float64Array.from(sides),
     planes: Float64Array.from(planes),
-    convex,
+    inward: Float64Array.from(inward),
+    convex: loops.length === 1 && inward.length === 0,
     left,
     right,
     low,

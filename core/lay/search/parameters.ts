@@ -4,14 +4,18 @@
  * does not have were set by trial on published problems.
  */
 export const SEARCH = {
-  /** Places tried for a piece in trouble: anywhere on the cloth, and near where it lies. */
-  anywhere: 20,
+  /** Places tried for a piece in trouble: anywhere, near where it lies, and corner to corner with another. */
+  anywhere: 10,
   near: 10,
+  touching: 20,
   /** How many of the best of them are refined. */
   kept: 3,
-  /** Refining steps begin at this part of the piece's smaller side and end below that. */
+  /** Refining steps begin at this part of the smaller side; from the middling on only the best place goes on. */
   coarse: 0.25,
+  middling: 0.02,
   fine: 0.001,
+  /** The pieces it may meet are gathered anew when it has gone further than this part of its smaller side. */
+  margin: 0.5,
   stepUp: 1.1,
   stepDown: 0.5,
   /** How much heavier an overlap that stays becomes with each sweep: the least and the worst of them. */

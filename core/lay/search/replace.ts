@@ -23,15 +23,19 @@ export class Replacer {
     const spread = this.#spread
     const now = spread.costOf(part)
     for (const trial of this.#best) trial.cost = Infinity
+    spread.gather(part, spread.way[part]!, spread.x[part]!, spread.y[part]!, Infinity)
     this.#lookNear(part)
     this.#lookAnywhere(part)
+    this.#lookTouching(part)
     let found: Trial | undefined
     for (const trial of this.#best) {
       if (trial.cost === Infinity) continue
-      this.#descend(part, trial)
+      this.#descend(part, trial, SEARCH.coarse, SEARCH.middling)
       if (found === undefined || trial.cost < found.cost) found = trial
     }
-    if (found === undefined || found.cost >= now) return false
+    if (found === undefined) return false
+    this.#descend(part, found, SEARCH.middling, SEARCH.fine)
+    if (found.cost >= now) return false
     spread.move(part, found.way, found.x, found.y)
     return true
   }
@@ -54,6 +58,20 @@ export class Replacer {
       const { left, right, low, high } = strip.outlines[way]!
       const x = this.#random.part() * (strip.width - right + left) - left
       this.#offer(part, way, x, this.#random.part() * (length - high + low) - low)
+    }
+  }
+
+  /** Where it would touch another part, corner to corner. */
+  #lookTouching(part: number): void {
+    const spread = this.#spread
+    const { outlines } = spread.strip
+    for (let k = 0; k < SEARCH.touching; k++) {
+      const other = this.#random.below(spread.count)
+      if (other === part) continue
+      const way = this.#anyWay(part)
+      const { sides } = spread.noFits.between(spread.outline(other), outlines[way]!)
+      const corner = 4 * this.#random.below(sides.length / 4)
+      this.#offer(part, way, spread.x[other]! + sides[corner]!, spread.y[other]! + sides[corner + 1]!)
     }
   }
 
@@ -80,15 +98,20 @@ export class Replacer {
   }
 
   /** Coordinate descent: steps across, along and on both slants, longer while they help, shorter when not. */
-  #descend(part: number, trial: Trial): void {
+  #descend(part: number, trial: Trial, from: number, to: number): void {
     const spread = this.#spread
     const outline = spread.strip.outlines[trial.way]!
     const small = Math.min(outline.right - outline.left, outline.high - outline.low)
     const least = leastX(spread.strip, spread.strip.parts[part]!, outline)
     const most = mostX(spread.strip, outline)
     const [lowest, highest] = [-outline.low, spread.length - outline.high]
-    let [stepX, stepY] = [small * SEARCH.coarse, small * SEARCH.coarse]
-    const end = small * SEARCH.fine
+    let stepX = small * from
+    let stepY = stepX
+    const end = small * to
+    const margin = small * SEARCH.margin
+    let nearX = trial.x
+    let nearY = trial.y
+    spread.gather(part, trial.way, nearX, nearY, margin)
     while (trial.cost > 0 && (stepX > end || stepY > end)) {
       const axis = this.#random.below(4)
       const dx = axis === 1 ? 0 : stepX
@@ -97,9 +120,16 @@ export class Replacer {
       for (let sign = -1; sign <= 1; sign += 2) {
         const x = Math.max(least, Math.min(most, trial.x + sign * dx))
         const y = Math.max(lowest, Math.min(highest, trial.y + sign * dy))
+        if (Math.abs(x - nearX) > margin || Math.abs(y - nearY) > margin) {
+          nearX = x
+          nearY = y
+          spread.gather(part, trial.way, x, y, margin)
+        }
         const cost = spread.costAt(part, trial.way, x, y, trial.cost)
         if (cost < trial.cost) {
-          ;[trial.x, trial.y, trial.cost] = [x, y, cost]
+          trial.x = x
+          trial.y = y
+          trial.cost = cost
           helped = true
           break
         }

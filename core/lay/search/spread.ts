@@ -10,6 +10,7 @@ import { Depths } from './depths.ts'
  */
 export class Spread {
   readonly strip: Strip
+  readonly noFits: NoFits
   readonly count: number
   length = 0
   readonly way: Int32Array
@@ -18,28 +19,30 @@ export class Spread {
   /** Unweighted cost of each pair, and its weight: count × count, symmetric. */
   readonly loss: Float64Array
   readonly weight: Float64Array
-  readonly #left: Float64Array
-  readonly #right: Float64Array
-  readonly #low: Float64Array
-  readonly #high: Float64Array
-  /** Boxes of the outlines, and the fourth root of their hulls' areas. */
+  /** Boxes of the parts as they lie, and of the outlines: left right low high. */
+  readonly #at: Float64Array
   readonly #box: Float64Array
+  /** Fourth root of the outlines' hulls' areas. */
   readonly #root: Float64Array
   readonly #depths: Depths
   readonly #dust: number
+  /** The parts that a part on trial can meet. */
+  readonly #near: Int32Array
+  #gathered = 0
   evaluations = 0
 
   constructor(strip: Strip, noFits: NoFits, dust: number) {
     const { outlines, parts } = strip
     this.strip = strip
+    this.noFits = noFits
     this.count = parts.length
     this.way = new Int32Array(this.count)
     this.#depths = new Depths(outlines, noFits)
     this.#dust = dust * strip.width
     const floats = (n: number) => new Float64Array(n)
     ;[this.x, this.y] = [floats(this.count), floats(this.count)]
-    ;[this.#left, this.#right] = [floats(this.count), floats(this.count)]
-    ;[this.#low, this.#high] = [floats(this.count), floats(this.count)]
+    this.#at = floats(4 * this.count)
+    this.#near = new Int32Array(this.count)
     this.loss = floats(this.count ** 2)
     this.weight = floats(this.count ** 2).fill(1)
     this.#box = Float64Array.from(outlines.flatMap(({ left, right, low, high }) => [left, right, low, high]))
@@ -55,16 +58,15 @@ export class Spread {
     this.way[part] = way
     this.x[part] = x
     this.y[part] = y
-    this.#left[part] = x + this.#box[4 * way]!
-    this.#right[part] = x + this.#box[4 * way + 1]!
-    this.#low[part] = y + this.#box[4 * way + 2]!
-    this.#high[part] = y + this.#box[4 * way + 3]!
+    for (let side = 0; side < 4; side++)
+      this.#at[4 * part + side] = (side < 2 ? x : y) + this.#box[4 * way + side]!
   }
 
   /** Unweighted cost of the pair as they lie. */
   pair(i: number, j: number): number {
-    const [l, r, b, t] = [this.#left, this.#right, this.#low, this.#high]
-    if (l[i]! >= r[j]! || r[i]! <= l[j]! || b[i]! >= t[j]! || t[i]! <= b[j]!) return 0
+    const [at, a, b] = [this.#at, 4 * i, 4 * j]
+    if (at[a]! >= at[b + 1]! || at[a + 1]! <= at[b]! || at[a + 2]! >= at[b + 3]! || at[a + 3]! <= at[b + 2]!)
+      return 0
     const [wi, wj] = [this.way[i]!, this.way[j]!]
     const depth = this.#depths.between(wj, wi, this.x[i]! - this.x[j]!, this.y[i]! - this.y[j]!)
     return depth <= this.#dust ? 0 : depth * this.#root[wi]! * this.#root[wj]!
@@ -106,27 +108,45 @@ export class Spread {
     return sum
   }
 
-  /** Weighted cost of a part were it laid there; as soon as that is not under `limit`, any number not under it. */
+  /** Gathers the parts that a part may meet when its places no further than `margin` from this one are tried. */
+  gather(part: number, way: number, x: number, y: number, margin: number): void {
+    const at = this.#at
+    const box = this.#box
+    const left = x + box[4 * way]! - margin
+    const right = x + box[4 * way + 1]! + margin
+    const low = y + box[4 * way + 2]! - margin
+    const high = y + box[4 * way + 3]! + margin
+    let found = 0
+    for (let j = 0, k = 0; j < this.count; j++, k += 4) {
+      if (low >= at[k + 3]! || high <= at[k + 2]! || left >= at[k + 1]! || right <= at[k]! || j === part)
+        continue
+      this.#near[found++] = j
+    }
+    this.#gathered = found
+  }
+
+  /** Weighted cost, among the parts gathered, of a part were it laid there; as soon as that is not under `limit`,
+   * any number not under it. */
   costAt(part: number, way: number, x: number, y: number, limit: number): number {
     this.evaluations++
-    const n = this.count
-    const [left, right] = [x + this.#box[4 * way]!, x + this.#box[4 * way + 1]!]
-    const [low, high] = [y + this.#box[4 * way + 2]!, y + this.#box[4 * way + 3]!]
+    const at = this.#at
+    const box = this.#box
+    const near = this.#near
+    const left = x + box[4 * way]!
+    const right = x + box[4 * way + 1]!
+    const low = y + box[4 * way + 2]!
+    const high = y + box[4 * way + 3]!
     const root = this.#root[way]!
+    const row = part * this.count
     let sum = 0
-    for (let j = 0; j < n; j++) {
-      if (
-        left >= this.#right[j]! ||
-        right <= this.#left[j]! ||
-        low >= this.#high[j]! ||
-        high <= this.#low[j]!
-      )
-        continue
-      if (j === part) continue
+    for (let g = 0; g < this.#gathered; g++) {
+      const j = near[g]!
+      const k = 4 * j
+      if (low >= at[k + 3]! || high <= at[k + 2]! || left >= at[k + 1]! || right <= at[k]!) continue
       const other = this.way[j]!
       const depth = this.#depths.between(other, way, x - this.x[j]!, y - this.y[j]!)
       if (depth <= this.#dust) continue
-      sum += depth * root * this.#root[other]! * this.weight[part * n + j]!
+      sum += depth * root * this.#root[other]! * this.weight[row + j]!
       if (sum >= limit) return sum
     }
     return sum
@@ -136,7 +156,7 @@ export class Spread {
   reach(): number {
     let reach = 0
     for (let i = 0; i < this.count; i++)
-      if (this.strip.parts[i]!.flaw !== true) reach = Math.max(reach, this.#high[i]!)
+      if (this.strip.parts[i]!.flaw !== true) reach = Math.max(reach, this.#at[4 * i + 3]!)
     return reach
   }
 

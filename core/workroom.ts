@@ -11,6 +11,7 @@ import { lengthRequests } from './workroom/lengths.ts'
 import { measurementSetRequests } from './workroom/measurement-sets.ts'
 import { paperRequests } from './workroom/papers.ts'
 import { quoteRequests } from './workroom/quotes.ts'
+import { remnantRequests } from './workroom/remnants.ts'
 import { settingsRequests } from './workroom/settings.ts'
 
 /** Everything a shell may ask of the workroom, in the order of the work. */
@@ -26,6 +27,7 @@ export const requests = [
   ...layRequests,
   ...quoteRequests,
   ...commissionRequests,
+  ...remnantRequests,
   ...paperRequests,
   ...historyRequests,
 ] as const

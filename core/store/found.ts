@@ -11,6 +11,7 @@ export type Kind =
   | 'garment'
   | 'step'
   | 'document'
+  | 'remnant'
 
 /** @throws Refusal at `field` when nothing was found under that id */
 export function found<T>(row: T | undefined, kind: Kind, id: string, field = 'id'): T {

@@ -201,6 +201,28 @@ export const step = sqliteTable(
   (table) => [uniqueIndex('step_key').on(table.garmentId, table.key)],
 )
 
+/** What was left of a cloth when a garment was cut from it, and kept. Sizes as it lies, washed, mm. */
+export const remnant = sqliteTable(
+  'remnant',
+  {
+    id: id(),
+    clothId: text('cloth_id').references(() => cloth.id, { onDelete: 'restrict' }),
+    clothName: text('cloth_name').notNull(),
+    garmentId: text('garment_id')
+      .notNull()
+      .references(() => garment.id, { onDelete: 'restrict' }),
+    /** Which of the lay's offcuts it is. */
+    offcut: integer('offcut').notNull(),
+    /** Across the cloth, and along the selvedge. */
+    width: real('width').notNull(),
+    length: real('length').notNull(),
+    usedAt: text('used_at'),
+    revision: revision(),
+    createdAt: createdAt(),
+  },
+  (table) => [uniqueIndex('remnant_offcut').on(table.garmentId, table.offcut)],
+)
+
 export const DOCUMENT_KINDS = ['quote', 'workOrder', 'cuttingSheet'] as const
 export type DocumentKind = (typeof DOCUMENT_KINDS)[number]
 

@@ -5,6 +5,7 @@ import { Button } from '../parts/button.tsx'
 import { TextField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
+import { Remnants } from './remnants.tsx'
 
 const EMPTY = { name: '', fibre: '', width: '', price: '', warp: '5', weft: '3' }
 
@@ -90,6 +91,7 @@ export function Cloths() {
           </li>
         ))}
       </ul>
+      <Remnants />
     </div>
   )
 }

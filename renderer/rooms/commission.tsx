@@ -7,6 +7,7 @@ import { Button } from '../parts/button.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { Tick } from '../parts/tick.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
+import { LeftOver } from './remnants.tsx'
 
 type Followed = OutputOf<'commission.get'>['commission']
 type Garment = Followed['garments'][number]
@@ -97,6 +98,7 @@ function GarmentSteps({ garment, onTicked }: { garment: Garment; onTicked: (comm
               ))}
           </fieldset>
         ))}
+        {garment.cut ? <LeftOver garmentId={garment.id} /> : null}
       </div>
     </section>
   )

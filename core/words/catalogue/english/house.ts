@@ -39,6 +39,7 @@ export const house = {
   'store.kind.garment': 'garment',
   'store.kind.step': 'step',
   'store.kind.document': 'document',
+  'store.kind.remnant': 'remnant',
   'refusal.shell.notOpen': 'No workroom is open. Open one first.',
   'refusal.shell.gone': 'The planner has closed its store. Start it again; what it acknowledged is safe.',
   'refusal.shell.stopped': 'Stopped, as you asked. Nothing was kept of it.',

@@ -4,6 +4,9 @@ export const quote = {
   'refusal.quote.notSent':
     'Quote {number} is {state}. Only a quote that still waits for an answer can be accepted, declined or replaced.',
   'refusal.plan.noStage': 'This garment has no step at the stage “{stage}”.',
+  'refusal.remnant.uncut':
+    'The cloth of this garment is not cut yet, so there is nothing left over. Tick the cutting first.',
+  'refusal.remnant.none': 'The lay of this garment leaves {count} rectangles, numbered from 0.',
   'refusal.plan.closed': 'Commission {number} is closed. Nothing in it can be ticked any more.',
   'quote.state.sent': 'waiting for an answer',
   'quote.state.accepted': 'accepted',

@@ -23,6 +23,7 @@ export type LaidOut = {
   /** Folded along its length, or torn in bands at these distances from the cut end. */
   manner?: 'doubled' | 'torn'
   tears?: readonly number[]
+  flaws?: readonly Rectangle[]
 }
 
 /** One copy in its place, with its number in the order of cutting. */

@@ -34,6 +34,7 @@ export function drawLay({ lay, pieces, window }: DrawnLay, reader: Reader, scale
     { kind: 'strokes', paths: [rectangle(clip)], line: null, fill: 'cloth' },
     ...shown.flatMap(shapes),
     ...handled(lay, from, to),
+    ...flawed(lay, from, to),
     ...frame(lay, from, to, scale),
     ...ruler(from, to, scale),
     ...dimension(
@@ -120,6 +121,16 @@ function handled({ usableWidth, length, manner, tears = [] }: LaidOut, from: num
     .map((at) => [line({ x: at, y: 0 }, { x: at, y: usableWidth })])
   const paths = [...fold, ...torn]
   return paths.length === 0 ? [] : [{ kind: 'strokes', paths, line: 'fold' }]
+}
+
+/** Flaws that the pieces were kept off, each a crossed rectangle. */
+function flawed({ flaws = [], usableWidth }: LaidOut, from: number, to: number): DrawItem[] {
+  const shown = flaws.filter(({ x, y, height }) => y < to && y + height > from && x < usableWidth)
+  const paths = shown.flatMap((flaw) => {
+    const [a, b, c, d] = rectangle(flaw).map((side) => ({ x: side.from.y, y: side.from.x }))
+    return [onTheTable(rectangle(flaw)), [line(a!, c!)], [line(b!, d!)]]
+  })
+  return paths.length === 0 ? [] : [{ kind: 'strokes', paths, line: 'hidden', clipped: true }]
 }
 
 /** mm of cloth between two ticks, and between two figures, under the near selvedge. */

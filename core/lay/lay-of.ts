@@ -9,7 +9,7 @@ import type { Lay } from './types.ts'
 /** The lay that places of a strip's parts make, with what is used of it and what is left over. */
 export function layOf(
   pieces: readonly Piece[],
-  { strip, copies, ways, width, manner }: Layable,
+  { strip, copies, ways, width, manner, flaws }: Layable,
   { length, way, x, y, tears }: Places,
 ): Lay {
   const placements = copies.flatMap((cut, i) => unfolded(cut, ways[way[i]!]!, x[i]!, y[i]!, width))
@@ -28,6 +28,7 @@ export function layOf(
     offcuts: offcuts(ground, width, length),
     ...(manner === 'single' ? {} : { manner }),
     ...(tears === undefined ? {} : { tears }),
+    ...(flaws.length === 0 ? {} : { flaws: [...flaws] }),
   }
 }
 

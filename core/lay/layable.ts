@@ -5,7 +5,7 @@ import { Refusal } from '../words/refusal.ts'
 import { usableWidth } from './cloth.ts'
 import { type Folded, foldedCopies, halfOf } from './fold.ts'
 import { FINE, type Fineness, Outlines, onTheBias, polygonOf, type Way } from './outlines.ts'
-import type { Part, Places, Strip } from './strip.ts'
+import { type Part, type Places, placesOf, type Strip } from './strip.ts'
 import type { Angle, Cloth, LayOrder, Placement } from './types.ts'
 
 /** Pieces as parts of a strip, and what each part and outline stands for. */
@@ -19,6 +19,7 @@ export type Layable = {
   ways: Way[]
   /** Every way each part may lie, the ones that come to the same among them. */
   lying: number[][]
+  flaws: readonly Rectangle[]
 }
 
 /**
@@ -94,6 +95,7 @@ export function layableOf(
     copies,
     ways: outlines.ways,
     lying,
+    flaws: order.flaws,
   }
 }
 
@@ -105,6 +107,27 @@ export function carriedOver(from: Layable, to: Layable, places: Places): Places 
   })
   for (let part = from.lying.length; part < way.length; part++) way[part] = to.strip.parts[part]!.fixed!.way
   return { ...places, way }
+}
+
+/**
+ * The places of copies that lie on the cloth already, as a layable of theirs in one layer takes them.
+ *
+ * @returns undefined when a copy is missing, or lies in a way it may not
+ */
+export function placesLaid(
+  { strip, copies, ways, lying }: Layable,
+  placements: readonly Placement[],
+): Places | undefined {
+  const laid = lockedIn(placements)
+  const puts = copies.map(({ copy }, part) => {
+    const at = laid.get(`${copy.piece}/${copy.copy}`)
+    if (at === undefined) return undefined
+    const way = lying[part]!.find((one) => ways[one]!.angle === at.angle && ways[one]!.flipped === at.flipped)
+    return way === undefined ? undefined : { part, way, x: at.x, y: at.y }
+  })
+  if (!puts.every((put) => put !== undefined)) return undefined
+  const length = puts.reduce((far, { way, y }) => Math.max(far, y + strip.outlines[way]!.high), 0)
+  return placesOf(strip, puts, length)
 }
 
 const widthOf = ({ all }: Outlines, way: number): number => all[way]!.right - all[way]!.left

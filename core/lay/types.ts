@@ -48,6 +48,8 @@ export type Lay = {
   manner?: 'doubled' | 'torn'
   /** Where the cloth is torn across, from the cut end. */
   tears?: number[]
+  /** Flaws in the cloth that the pieces were kept off. */
+  flaws?: Rectangle[]
 }
 
 /**

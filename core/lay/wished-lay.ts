@@ -4,7 +4,7 @@ import { Refusal } from '../words/refusal.ts'
 import { assertCuttable, type Fault, faultsOfLay } from './check.ts'
 import { firstLay, firstPlaces } from './first-lay.ts'
 import { layOf } from './lay-of.ts'
-import { carriedOver, type Layable, layableOf } from './layable.ts'
+import { carriedOver, type Layable, layableOf, placesLaid } from './layable.ts'
 import { ROUGH } from './outlines.ts'
 import { fixedReach, type Places, placesOf } from './strip.ts'
 import {
@@ -74,8 +74,21 @@ const empty = (usableWidth: number, placements: readonly Placement[]): Lay => ({
   ...{ usableWidth, length: 0, used: 0, offcuts: [], placements: [...placements] },
 })
 
+/** Places settled before, if the search may begin with them: in one layer, and such as can be cut. */
+function handLaid(
+  pieces: readonly Piece[],
+  cloth: Cloth,
+  rules: Rules,
+  layable: Layable,
+  { placements = [], ...wish }: LayWish,
+): Places | undefined {
+  if (wish.manner !== 'single') return undefined
+  const { faults } = judgedLay(pieces, cloth, rules, { ...wish, placements })
+  return faults.length > 0 ? undefined : placesLaid(layable, placements)
+}
+
 /**
- * What a search for a shorter lay begins with, in fine outlines: the first lay, or the places given.
+ * What a search for a shorter lay begins with, in fine outlines: the places given, or else the first lay.
  *
  * @throws Refusal as `wishedLay`
  */
@@ -86,6 +99,8 @@ export function searchStart(
   wish: LayWish,
 ): { layable: Layable; start: Places } {
   const layable = layableOf(pieces, cloth, rules, wish)
+  const laid = wish.placements === undefined ? undefined : handLaid(pieces, cloth, rules, layable, wish)
+  if (laid !== undefined) return { layable, start: laid }
   const quick = layableOf(pieces, cloth, rules, wish, ROUGH)
   return { layable, start: carriedOver(quick, layable, firstPlaces(quick.strip, quick.manner)) }
 }

@@ -56,6 +56,9 @@ export function cuttingSheet(sheet: GarmentSheet): PaperDocument {
       look: 'note',
       keepWithNext: true,
     },
+    ...(lay.flaws === undefined
+      ? []
+      : [{ kind: 'paragraph' as const, words: tell('paper.cutting.flaws'), keepWithNext: true }]),
     ...windows.map(
       (window): Block => ({
         kind: 'figures',

@@ -53,7 +53,7 @@ export function HandLay({ estimate: { lay, draft }, table, asked }: Props) {
       const next = placements.map((one) => (nameOf(one) === copy ? moved : one))
       const { faults } = await workroom.ask('lay.judge', {
         ...asked,
-        lay: { manner: 'single', placements: next },
+        lay: { manner: 'single', flaws: table.flaws, placements: next },
       })
       const fault = faults[0]
       setWrong(
@@ -118,6 +118,16 @@ export function HandLay({ estimate: { lay, draft }, table, asked }: Props) {
         >
           <rect className="cloth" width={length} height={width} />
           <line className="end" x1={lay.length} x2={lay.length} y1={0} y2={width} />
+          {lay.flaws?.map((flaw) => (
+            <rect
+              key={`${flaw.x} ${flaw.y}`}
+              className="flaw"
+              x={flaw.y}
+              y={width - flaw.x - flaw.width}
+              width={flaw.height}
+              height={flaw.width}
+            />
+          ))}
           {placements.map((placement) => {
             const copy = nameOf(placement)
             const piece = draft.pieces.find(({ id }) => id === placement.piece)!

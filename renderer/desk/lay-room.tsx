@@ -8,6 +8,7 @@ import { SelectField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { SheetDrawing } from '../parts/sheet-drawing.tsx'
 import { useHouse, useTell } from '../workroom.tsx'
+import { Flaws } from './flaws.tsx'
 import { HandLay } from './hand-lay.tsx'
 import { OtherCloths, WaysOfLaying } from './lay-trials.tsx'
 import type { Estimate } from './use-estimate.ts'
@@ -80,6 +81,7 @@ export function LayRoom({ estimate, table, asked }: Props) {
             : tell('screen.lay.noShorter')}
       </p>
       {found?.note === undefined ? null : <p className="refusal">{say(found.note, reader)}</p>}
+      <Flaws table={table} />
       <WaysOfLaying asked={asked} />
       <OtherCloths asked={asked} manner={manner} />
     </section>

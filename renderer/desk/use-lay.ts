@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useRef, useState } from 'react'
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import type { InputOf, OutputOf, Progress } from '../../core/workroom.ts'
 import { type Doing, useDoing, useHouse } from '../workroom.tsx'
 
@@ -6,6 +6,7 @@ type Asked = Omit<InputOf<'lay.best'>, 'lay' | 'seconds' | 'seed'>
 export type LayWish = NonNullable<InputOf<'lay.best'>['lay']>
 type Lay = OutputOf<'lay.best'>['lay']
 export type Manner = NonNullable<LayWish['manner']>
+export type Flaw = NonNullable<LayWish['flaws']>[number]
 export type Placement = NonNullable<LayWish['placements']>[number]
 
 /** The running search: how far it is, and the best lay so far. */
@@ -16,11 +17,13 @@ export type LayTable = {
   wish: LayWish
   manner: Manner
   locked: Placement[]
+  flaws: Flaw[]
   running: Running | undefined
   /** What the last search came to. */
   found: OutputOf<'lay.best'> | undefined
   doing: Doing
   setManner: (manner: Manner) => void
+  setFlaws: (flaws: Flaw[]) => void
   /** Takes places that the workroom has judged good. */
   place: (placements: Placement[], locked: Placement[]) => void
   search: () => void
@@ -38,7 +41,13 @@ type Settled = { for: string; locked: Placement[]; placements?: Placement[]; tea
 export function useLay(asked: Asked): LayTable {
   const { workroom } = useHouse()
   const [manner, setManner] = useState<Manner>('single')
-  const key = JSON.stringify([asked, manner])
+  // They are in the cloth, whatever is cut from it.
+  const [marked, setMarked] = useState<{ cloth: string | undefined; flaws: Flaw[] }>()
+  const flaws = useMemo(
+    () => (marked !== undefined && marked.cloth === asked.clothId ? marked.flaws : []),
+    [marked, asked.clothId],
+  )
+  const key = JSON.stringify([asked, manner, flaws])
   const [settled, setSettled] = useState<Settled>({ for: key, locked: [] })
   const [running, setRunning] = useState<Running>()
   const [found, setFound] = useState<OutputOf<'lay.best'>>()
@@ -46,7 +55,7 @@ export function useLay(asked: Asked): LayTable {
   const stop = useRef<AbortController>(undefined)
   const { locked, placements, tears }: Settled = settled.for === key ? settled : { for: key, locked: [] }
   const wish: LayWish = {
-    ...{ manner, locked },
+    ...{ manner, locked, flaws },
     ...(placements === undefined ? {} : { placements }),
     ...(tears === undefined ? {} : { tears }),
   }
@@ -62,7 +71,7 @@ export function useLay(asked: Asked): LayTable {
       setRunning({ done, ...(best === undefined ? {} : { best: (best as { lay: Lay }).lay }) })
     void doing
       .run(async () => {
-        const result = await workroom.ask('lay.best', { ...asked, lay: { manner, locked } }, told, signal)
+        const result = await workroom.ask('lay.best', { ...asked, lay: wish }, told, signal)
         setFound(result)
         const { placements, tears } = result.lay
         settle({ locked, placements, ...(tears === undefined ? {} : { tears }) })
@@ -70,7 +79,8 @@ export function useLay(asked: Asked): LayTable {
       .finally(() => setRunning(undefined))
   }
   return {
-    ...{ wish, manner, locked, running, doing, setManner, search },
+    ...{ wish, manner, locked, flaws, running, doing, setManner, search },
+    setFlaws: (flaws) => setMarked({ cloth: asked.clothId, flaws }),
     found: placements === undefined ? undefined : found,
     place: (placements, locked) => {
       setFound(undefined)

@@ -109,6 +109,7 @@ describe('what lies fixed', () => {
     const flaws = [{ x: 250, y: 100, width: 100, height: 50 }]
     const lay = firstLay(pieces, cloth, RULES, order({ flaws }))
     expect(faultsOfLay(lay, pieces, cloth, { quantity: 1, flaws })).toEqual([])
+    expect(lay.flaws).toEqual(flaws)
     const blind = firstLay(pieces, cloth, RULES)
     expect(faultsOfLay(blind, pieces, cloth, { quantity: 1, flaws }).map(({ kind }) => kind)).toContain(
       'flaw',
@@ -126,6 +127,21 @@ describe('what lies fixed', () => {
     const found = layOf(pieces, layable, places)
     expect(found.placements.find(({ copy }) => copy === 'a1')).toEqual(locked)
     expect(faultsOfLay(found, pieces, cloth)).toEqual([])
+  })
+
+  test('a search goes on from copies laid by hand', () => {
+    const row = (copy: string, x: number, y: number): Placement => ({
+      ...{ piece: 'a', copy, x, y, angle: 0, flipped: false },
+    })
+    // Longer than the first lay, but hers: nothing in it is nearer the cut end than she put it.
+    const placements = [row('a0', 0, 0), row('a1', 0, 500), row('a2', 100, 1000)]
+    const { layable, start } = searchStart(pieces, cloth, RULES, { ...order({}), placements })
+    const laid = layOf(pieces, layable, start)
+    expect(laid.placements).toEqual(placements)
+    expect(laid.length).toBe(1400)
+    const over = [row('a0', 0, 0), row('a1', 0, 200), row('a2', 400, 0)]
+    const other = searchStart(pieces, cloth, RULES, { ...order({}), placements: over })
+    expect(other.start.length).toBe(400)
   })
 
   test('a copy locked beyond the cloth, or turned as it may not be, is refused', () => {

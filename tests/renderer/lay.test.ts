@@ -84,6 +84,34 @@ describe.runIf(hasBrowser)(`the lay on screen${withoutBrowser}`, () => {
     await close()
   }, 60_000)
 
+  test('keeps the pieces off a flaw that is marked, and lets the mark be taken away', async () => {
+    const { page, errors, close } = await openPlanner(browser(), scratch())
+    await toTheDesk(page)
+    await page.getByText('Flaws in the cloth').click()
+    const fields = { 'From the selvedge': '20', 'From the cut end': '0', Across: '30 cm', Along: '600 mm' }
+    for (const [label, text] of Object.entries(fields))
+      await page.getByLabel(label, { exact: true }).fill(text)
+    await page.getByRole('button', { name: 'Mark the flaw' }).click()
+    await settled(page)
+    const taken = page.getByRole('button', { name: /^Take the mark away: 30 cm × 60 cm at 20 cm/ })
+    await taken.waitFor()
+    await page.getByRole('button', { name: 'Lay by hand' }).click()
+    // Pieces are drawn over it: where it is seen, none covers it.
+    await page.locator('.hand-lay .flaw').scrollIntoViewIfNeeded()
+    const { x, y, width, height } = (await page.locator('.hand-lay .flaw').boundingBox())!
+    for (const part of [0.1, 0.3, 0.5, 0.7, 0.9]) {
+      const seen = await page.evaluate(
+        ([left, top]) => document.elementFromPoint(left!, top!)?.getAttribute('class'),
+        [x + part * width, y + part * height],
+      )
+      expect(seen).toBe('flaw')
+    }
+    await taken.click()
+    await expect.poll(() => page.locator('.hand-lay .flaw').count()).toBe(0)
+    expect(errors).toEqual([])
+    await close()
+  }, 60_000)
+
   test('says what each way of laying and each cloth would cost', async () => {
     const { page, errors, close } = await openPlanner(browser(), scratch())
     await toTheDesk(page)

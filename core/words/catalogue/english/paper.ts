@@ -127,6 +127,7 @@ export const paper = {
   'paper.cutting.lay': 'The lay',
   'paper.cutting.drawn':
     'Drawn at {scale}: {length} of cloth {width} wide, {used} of it used. Figures at the corners are millimetres from the near selvedge / from the cut end.',
+  'paper.cutting.flaws': 'Dashed and crossed: a flaw in the cloth that no piece covers.',
   'paper.cutting.order': 'Order of cutting',
   'paper.cutting.orderHow':
     'Cut in the order of the numbers, from the cut end on. Figures are whole millimetres from the near selvedge / from the cut end, rounded outward so that no piece comes out too small, and to the nearest where two pieces meet.',

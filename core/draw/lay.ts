@@ -45,7 +45,7 @@ export function drawLay({ lay, pieces, window }: DrawnLay, reader: Reader, scale
       scale,
     ),
     ...margins(lay, from, to, reader, scale),
-    ...shown.flatMap((copy) => words(copy, from, to, reader, scale)),
+    ...shown.flatMap((copy) => words(copy, foldOf(lay, from, to), from, to, reader, scale)),
   ]
   const label = say(
     phrase('draw.lay.label', {
@@ -113,14 +113,19 @@ function frame({ usableWidth, length }: LaidOut, from: number, to: number, scale
 }
 
 /** Where the cloth is folded along its length, or torn across. */
-function handled({ usableWidth, length, manner, tears = [] }: LaidOut, from: number, to: number): DrawItem[] {
-  const middle = usableWidth / 2
-  const fold = manner === 'doubled' ? [[line({ x: from, y: middle }, { x: to, y: middle })]] : []
+function handled(lay: LaidOut, from: number, to: number): DrawItem[] {
+  const { usableWidth, length, tears = [] } = lay
+  const fold = foldOf(lay, from, to)
   const torn = tears
     .filter((at) => at > from && at < to && at < length - 1)
     .map((at) => [line({ x: at, y: 0 }, { x: at, y: usableWidth })])
   const paths = [...fold, ...torn]
   return paths.length === 0 ? [] : [{ kind: 'strokes', paths, line: 'fold' }]
+}
+
+function foldOf({ usableWidth, manner }: LaidOut, from: number, to: number): Path[] {
+  const middle = usableWidth / 2
+  return manner === 'doubled' ? [[line({ x: from, y: middle }, { x: to, y: middle })]] : []
 }
 
 /** Flaws that the pieces were kept off, each a crossed rectangle. */
@@ -218,8 +223,15 @@ const QUARTERS = [
 ] as const
 
 /** A copy's number and name, as much of it as there is room for, and the figures at its corners. */
-function words(copy: LaidCopy, from: number, to: number, reader: Reader, scale: number): Lettering[] {
-  const taken = [...copy.openings.map((o) => o.cut), ...copy.slits].map(onTheTable)
+function words(
+  copy: LaidCopy,
+  fold: readonly Path[],
+  from: number,
+  to: number,
+  reader: Reader,
+  scale: number,
+): Lettering[] {
+  const taken = [...[...copy.openings.map((o) => o.cut), ...copy.slits].map(onTheTable), ...fold]
   const room = new Room(onTheTable(copy.finished), taken).within(from, to)
   const rim = new Room(onTheTable(copy.cut), taken).within(from, to)
   if (rim.empty) return []

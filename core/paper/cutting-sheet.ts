@@ -40,7 +40,7 @@ export function cuttingSheet(sheet: GarmentSheet): PaperDocument {
   const heading = (words: string): Block => ({ kind: 'heading', level: 2, words })
   const blocks: Block[] = [
     ...garmentHead(tell, tell('paper.cutting.title'), sheet),
-    before(tell, line.cloth.rightSide),
+    before(tell, lay, line.cloth.rightSide),
     ...clothBlocks(line, reader),
     { kind: 'space', height: 3 },
     cautions(tell),
@@ -80,11 +80,17 @@ export function cuttingSheet(sheet: GarmentSheet): PaperDocument {
   return layPages(blocks, paper, footOf(tell, foot))
 }
 
+/** Where the cloth is torn apart before the pieces are cut from its bands. */
+function tornAt(tell: Teller, { tears = [], length }: Lay): string[] {
+  const at = tears.filter((tear) => tear > 0 && tear < length - 1).map((tear) => String(Math.round(tear)))
+  return at.length === 0 ? [] : [tell('paper.cutting.tear', { places: at.join(', ') })]
+}
+
 const percent = (part: number, reader: Reader): string =>
   new Intl.NumberFormat(reader.locale, { style: 'percent', maximumFractionDigits: 0 }).format(part)
 
 /** What is done before the shears are taken up. */
-function before(tell: Teller, rightSide: boolean): Block {
+function before(tell: Teller, lay: Lay, rightSide: boolean): Block {
   return {
     kind: 'panel',
     bar: 'woad',
@@ -100,6 +106,8 @@ function before(tell: Teller, rightSide: boolean): Block {
         tell('paper.cutting.washFirst'),
         tell('paper.cutting.measureAgain'),
         tell(rightSide ? 'paper.cutting.wrongSideUp' : 'paper.cutting.eitherSide'),
+        ...(lay.manner === 'doubled' ? [tell('paper.cutting.fold')] : []),
+        ...tornAt(tell, lay),
       ]),
     ],
   }

@@ -124,6 +124,10 @@ export const paper = {
     'Lay the cloth wrong side up, the cut end at your left and the near selvedge towards you. The drawing shows it so.',
   'paper.cutting.eitherSide':
     'Lay the cloth with the cut end at your left and the near selvedge towards you. Either side may be up.',
+  'paper.cutting.fold':
+    'The drawing shows the cloth opened out. Fold it along the line in its middle, right side in, selvedge on selvedge, and pin the layers: what lies on both sides of the fold is cut at once, what lies across it has its middle on the fold.',
+  'paper.cutting.tear':
+    'Tear the cloth across from selvedge to selvedge, or cut along a drawn thread, at {places} mm from the cut end.',
   'paper.cutting.lay': 'The lay',
   'paper.cutting.drawn':
     'Drawn at {scale}: {length} of cloth {width} wide, {used} of it used. Figures at the corners are millimetres from the near selvedge / from the cut end.',

@@ -40,6 +40,8 @@ for (const path of positionals) {
       ...{ name, length, density, ofBestKnown: density / bestKnownDensity },
       ...{ valid: faultsOfLay(lay, pieces, cloth).length === 0, seconds: Math.round(took * 10) / 10 },
       ...{ sweepsPerSecond: Math.round(sweeps / took), evaluationsPerSecond: Math.round(evaluations / took) },
+      // All threads together, at their most.
+      megabytes: Math.round(process.resourceUsage().maxRSS / 1024),
       firstOfBestKnown: area / ((start.length / scale) * stripWidth) / bestKnownDensity,
     }),
   )

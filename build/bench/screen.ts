@@ -9,10 +9,13 @@ import { summedUp, type Timing } from './timing.ts'
 
 const CHROMIUM = process.env.ELLWAND_CHROMIUM ?? '/usr/bin/chromium'
 const TRIALS = 80
+/** A search for a shorter lay is watched for this long, s. */
+const WATCHED = 8
 
 /**
  * From a choice changed at the quote desk to the frame in which the new figures and drawings are shown, and
- * from a key to the frame in which its letter is, in Chromium. Nothing where there is no Chromium.
+ * from a key to the frame in which its letter is, in Chromium; and while a shorter lay is looked for, the time
+ * between frames and the tasks that hold them up. Nothing where there is no Chromium.
  */
 export async function screenTimings(): Promise<Timing[]> {
   if (!existsSync(CHROMIUM)) return []
@@ -71,7 +74,29 @@ export async function screenTimings(): Promise<Timing[]> {
       }
       return { change, key }
     }, TRIALS)
+    const watched = await page.evaluate(async (seconds) => {
+      const tasks: number[] = []
+      new PerformanceObserver((list) => {
+        for (const { duration } of list.getEntries()) tasks.push(duration)
+      }).observe({ type: 'longtask' })
+      const button = [...document.querySelectorAll('button')].find(
+        ({ textContent }) => textContent === 'Look for a shorter lay',
+      )!
+      button.click()
+      const frames: number[] = []
+      const started = performance.now()
+      for (let last = started; last - started < seconds * 1000; ) {
+        const now = await new Promise<number>((next) => requestAnimationFrame(next))
+        frames.push(now - last)
+        last = now
+      }
+      return { tasks, frames: frames.slice(1), running: document.querySelector('progress') !== null }
+    }, WATCHED)
+    if (!watched.running) throw new Error('the search was over before it was watched')
+    const { tasks, frames } = watched
     return [
+      summedUp('screen: frame to frame while a lay is looked for', frames),
+      summedUp(`screen: ${tasks.length} tasks over 50 ms meanwhile, the longest`, [0, ...tasks]),
       summedUp('screen: choice changed → everything new is painted', measured.change.slice(8)),
       summedUp('screen: key → its letter is painted', measured.key.slice(8)),
     ]

@@ -1,4 +1,5 @@
 import type { Piece } from '../draft/types.ts'
+import { bestPlaces } from './best-lay.ts'
 import { bottomLeft } from './bottom-left.ts'
 import { layOf } from './lay-of.ts'
 import { layableOf } from './layable.ts'
@@ -29,12 +30,14 @@ export function firstLay(
 /** A lay must be shorter by this part of the width to take the place of an earlier one. */
 const SHORTER = 1e-5
 
-/** Work that orders drawn by lot may take, in parts squared: so many that a first lay is there at once. */
+/** Orders drawn by lot, and sweeps of a search after them, times the parts squared: a first lay is there at once. */
 const LOTS = 2400
+const SWEEPS = 14_400
 
 /**
  * The parts laid in the best of several orders, in bands and, unless it must be torn, from the bottom left;
- * slanted ones singly and in pairs. Bands keep large pieces in line, which the bottom left alone does not.
+ * slanted ones singly and in pairs; then a short search. Bands keep large pieces in line, which the bottom left
+ * alone does not.
  */
 export function firstPlaces(strip: Strip, manner: Manner, fits = new NoFits()): Places {
   let best: Places | undefined
@@ -58,7 +61,10 @@ export function firstPlaces(strip: Strip, manner: Manner, fits = new NoFits()): 
     }
   }
   if (best === undefined) throw new Error('no order gave a lay')
-  return manner === 'torn' ? best : { ...best, tears: undefined }
+  if (manner === 'torn') return best
+  const sweeps = Math.floor(SWEEPS / strip.parts.length ** 2)
+  const spent = (gone: number) => (sweeps === 0 ? 1 : gone / sweeps)
+  return bestPlaces(strip, manner, { ...best, tears: undefined }, { spent }, 1, { found: () => {} }).places
 }
 
 function laidFrom(order: readonly number[], strip: Strip, fits: NoFits, limit: number): Places | undefined {

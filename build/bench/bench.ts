@@ -1,11 +1,11 @@
-import { draftGarment } from '../../core/draft/constructions.ts'
+import { CONSTRUCTIONS, draftGarment } from '../../core/draft/constructions.ts'
 import { faultsOfLay } from '../../core/lay/check.ts'
 import { firstLay } from '../../core/lay/first-lay.ts'
 import { estimate } from '../../core/price/estimate.ts'
 import { FINISH_PLANS } from '../../core/sew/finish-plans.ts'
 import { sew } from '../../core/sew/sewing.ts'
 import { DEFAULT_SETTINGS } from '../../core/workroom/default-settings.ts'
-import { middlingBody as body } from './bodies.ts'
+import { middlingBody as body, stratifiedBodies } from './bodies.ts'
 import { screenTimings } from './screen.ts'
 import { type Timing, timed } from './timing.ts'
 
@@ -23,6 +23,8 @@ const cloth = {
   },
   ...{ thickness: 0.4, increment: 100, pricePerMetre: { minor: 1650, currency: 'GBP' } },
 }
+/** Cloth of which the whole width is used. */
+const USABLE = { ...cloth, width: 1400, warpShrinkage: 0, weftShrinkage: 0 }
 const { buying, threadRules, threadStock, rates } = DEFAULT_SETTINGS
 const habits = { unit: 'cm' as const, buying, threadRules, threadStock, rates }
 
@@ -61,8 +63,23 @@ const timings: Timing[] = [
   timed('sewing', drafts, (draft) => sew(draft, FINISH_PLANS.allByHand, 0.4, threadRules)),
 ]
 timings.push(...(await screenTimings()))
-const used = lays.map((lay) => lay.used).sort((a, b) => a - b)
-const cloths = { usedMedian: used[used.length >> 1]!, usedLeast: used[0]! }
+const cloths = Object.values(CONSTRUCTIONS).map((construction) => {
+  const found = stratifiedBodies.map((one) => {
+    const { pieces } = construction.draft(one, {}, 'mm')
+    const { length, used } = firstLay(pieces, USABLE, buying)
+    return { length, used }
+  })
+  const used = found.map((lay) => lay.used).sort((a, b) => a - b)
+  const metres = (lengths: number[]) => lengths.reduce((sum, length) => sum + length, 0) / 1000
+  return {
+    construction: construction.id,
+    bodies: used.length,
+    ...{ usedLeast: used[0]!, usedMedian: used[used.length >> 1]! },
+    // No lay is shorter than the pieces' area over the width.
+    metres: metres(found.map(({ length }) => length)),
+    boundMetres: metres(found.map((lay) => lay.length * lay.used)),
+  }
+})
 
 if (process.argv.includes('--json')) {
   console.log(JSON.stringify({ node: process.version, timings, cloth: cloths }))
@@ -72,7 +89,10 @@ if (process.argv.includes('--json')) {
     const figures = [p50, p95, worst].map((ms) => ms.toFixed(1).padStart(9)).join('')
     console.log(`${name.padEnd(62)}${figures}${inKernels.toFixed(2).padStart(16)}`)
   }
-  console.log(
-    `cloth used by first lays: median ${(100 * cloths.usedMedian).toFixed(1)} %, least ${(100 * cloths.usedLeast).toFixed(1)} %`,
-  )
+  for (const { construction, bodies, usedLeast, usedMedian, metres, boundMetres } of cloths) {
+    console.log(
+      `first lays of ${construction} for ${bodies} bodies on ${USABLE.width} mm: ${(100 * usedMedian).toFixed(1)} % of the cloth used, ` +
+        `${(100 * usedLeast).toFixed(1)} % at least; ${metres.toFixed(1)} m in all, ${boundMetres.toFixed(1)} m by area alone`,
+    )
+  }
 }

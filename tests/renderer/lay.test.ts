@@ -42,6 +42,22 @@ describe.runIf(hasBrowser)(`the lay on screen${withoutBrowser}`, () => {
     await close()
   }, 60_000)
 
+  test('leaves the desk as it was when the thread that searches dies, and says so', async () => {
+    const dying = new URL('../support/dying-search.ts', import.meta.url)
+    const { page, errors, close } = await openPlanner(browser(), scratch(), {}, dying)
+    await toTheDesk(page)
+    const reckoned = await price(page).textContent()
+    await page.getByRole('button', { name: 'Look for a shorter lay' }).click()
+    await page.getByText('The search for a shorter lay broke down.').waitFor()
+    await page.getByRole('button', { name: 'Back to the first lay' }).click()
+    await settled(page)
+    expect(await price(page).textContent()).toBe(reckoned)
+    await page.getByRole('button', { name: 'Save as a quote' }).click()
+    await page.locator('.sheet h2').first().waitFor()
+    expect(errors).toEqual([])
+    await close()
+  }, 60_000)
+
   test('takes a piece laid by hand where it can be cut, and refuses it where it cannot', async () => {
     const { page, errors, close } = await openPlanner(browser(), scratch())
     await toTheDesk(page)

@@ -43,13 +43,17 @@ export type Planner = {
   close(): Promise<void>
 }
 
-/** The planner as `npm start` serves it, with a page of it open. */
+/**
+ * The planner as `npm start` serves it, with a page of it open.
+ * @param entry of the store's thread, where a test has one of its own
+ */
 export async function openPlanner(
   browser: Browser,
   folder: string,
   options: BrowserContextOptions = {},
+  entry = new URL('../../electron/store-thread.ts', import.meta.url),
 ): Promise<Planner> {
-  const store = startStore(folder, new URL('../../electron/store-thread.ts', import.meta.url))
+  const store = startStore(folder, entry)
   const entered = await store.enter('own')
   if (!entered.ok) throw new Error(entered.error.message)
   const server = await serveLoopback(store, screenFolder)

@@ -30,40 +30,42 @@ export function Flaws({ table }: { table: LayTable }) {
   return (
     <details>
       <summary>{tell('screen.lay.flaws')}</summary>
-      <p className="quiet">{tell('screen.lay.flaws.about')}</p>
-      <form
-        className="lay-tools"
-        onSubmit={(event) => {
-          event.preventDefault()
-          void mark()
-        }}
-      >
-        {SIDES.map((side) => (
-          <TextField
-            key={side}
-            label={tell(`screen.lay.flaw.${side}`)}
-            value={typed[side]}
-            onChange={(text) => setTyped((before) => ({ ...before, [side]: text }))}
-            required
-          />
-        ))}
-        <Button type="submit" busy={doing.busy}>
-          {tell('screen.lay.flaw.mark')}
-        </Button>
-      </form>
-      <Refusal sentence={doing.refused?.message} />
-      <div className="lay-tools">
-        {table.flaws.map((flaw) => (
-          <Button
-            key={JSON.stringify(flaw)}
-            onPress={() => table.setFlaws(table.flaws.filter((one) => one !== flaw))}
-          >
-            {tell('screen.lay.flaw.take', {
-              ...{ across: { mm: flaw.width }, along: { mm: flaw.height } },
-              ...{ x: { mm: flaw.x }, y: { mm: flaw.y } },
-            })}
+      <div className="stack">
+        <p className="quiet">{tell('screen.lay.flaws.about')}</p>
+        <form
+          className="lay-tools"
+          onSubmit={(event) => {
+            event.preventDefault()
+            void mark()
+          }}
+        >
+          {SIDES.map((side) => (
+            <TextField
+              key={side}
+              label={tell(`screen.lay.flaw.${side}`)}
+              value={typed[side]}
+              onChange={(text) => setTyped((before) => ({ ...before, [side]: text }))}
+              required
+            />
+          ))}
+          <Button type="submit" busy={doing.busy}>
+            {tell('screen.lay.flaw.mark')}
           </Button>
-        ))}
+        </form>
+        <Refusal sentence={doing.refused?.message} />
+        <div className="lay-tools">
+          {table.flaws.map((flaw) => (
+            <Button
+              key={JSON.stringify(flaw)}
+              onPress={() => table.setFlaws(table.flaws.filter((one) => one !== flaw))}
+            >
+              {tell('screen.lay.flaw.take', {
+                ...{ across: { mm: flaw.width }, along: { mm: flaw.height } },
+                ...{ x: { mm: flaw.x }, y: { mm: flaw.y } },
+              })}
+            </Button>
+          ))}
+        </div>
       </div>
     </details>
   )

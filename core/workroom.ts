@@ -9,6 +9,7 @@ import { houseRequests } from './workroom/house.ts'
 import { layRequests } from './workroom/lays.ts'
 import { lengthRequests } from './workroom/lengths.ts'
 import { measurementSetRequests } from './workroom/measurement-sets.ts'
+import { measureRequests } from './workroom/measures.ts'
 import { paperRequests } from './workroom/papers.ts'
 import { quoteRequests } from './workroom/quotes.ts'
 import { remnantRequests } from './workroom/remnants.ts'
@@ -21,6 +22,7 @@ export const requests = [
   ...lengthRequests,
   ...catalogueRequests,
   ...clientRequests,
+  ...measureRequests,
   ...measurementSetRequests,
   ...clothRequests,
   ...garmentRequests,

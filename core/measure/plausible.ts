@@ -1,6 +1,6 @@
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
-import type { Body } from './body.ts'
+import type { Lengths } from './proportions.ts'
 import type { MeasureId } from './vocabulary.ts'
 
 /**
@@ -22,19 +22,33 @@ const SMALLER_THAN: readonly (readonly [smaller: MeasureId, larger: MeasureId])[
   ['upperArmGirth', 'chestGirth'],
   ['neckBaseGirth', 'bustGirth'],
   ['neckBaseGirth', 'chestGirth'],
+  ['elbowGirth', 'armscyeGirth'],
+  ['wristGirth', 'handGirth'],
+  ['calfGirth', 'thighGirth'],
+  ['ankleGirth', 'calfGirth'],
+  ['handLength', 'armLength'],
+  ['footLength', 'kneeHeight'],
 ]
 
+/** Pairs of which the first should be smaller and is not. */
+export const contradictions = (lengths: Lengths): (readonly [smaller: MeasureId, larger: MeasureId])[] =>
+  SMALLER_THAN.filter(([smaller, larger]) => {
+    const [small, large] = [lengths[smaller], lengths[larger]]
+    return small !== undefined && large !== undefined && small >= large
+  })
+
 /** @throws Refusal at the first measure that cannot stand beside another on one body */
-export function refuseImpossible(measures: Body['measures']): void {
-  for (const [smaller, larger] of SMALLER_THAN) {
-    const [small, large] = [measures[smaller]?.mm, measures[larger]?.mm]
-    if (small === undefined || large === undefined || small < large) continue
-    const params = {
+export function refuseImpossible(lengths: Lengths): void {
+  const [found] = contradictions(lengths)
+  if (found === undefined) return
+  const [smaller, larger] = found
+  throw new Refusal(
+    phrase('refusal.measure.contradiction', {
       smaller: phrase(`measure.name.${smaller}`),
       larger: phrase(`measure.name.${larger}`),
-      small: { mm: small },
-      large: { mm: large },
-    }
-    throw new Refusal(phrase('refusal.measure.contradiction', params), smaller)
-  }
+      small: { mm: lengths[smaller]! },
+      large: { mm: lengths[larger]! },
+    }),
+    smaller,
+  )
 }

@@ -3,11 +3,14 @@ import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 import { found, refuseStale } from './found.ts'
 import type { Db } from './open.ts'
-import { measurementSet } from './schema.ts'
+import { measurementSet, retiredSet } from './schema.ts'
 
 export type MeasurementSet = typeof measurementSet.$inferSelect
 export type NewMeasurementSet = typeof measurementSet.$inferInsert
-type Editable = Pick<MeasurementSet, 'day' | 'takenBy' | 'over' | 'note' | 'unit' | 'measures'>
+type Editable = Pick<
+  MeasurementSet,
+  'day' | 'takenBy' | 'over' | 'note' | 'unit' | 'measures' | 'proportionsOf' | 'notes' | 'remarks'
+>
 
 export const insertMeasurementSet = (db: Db, row: NewMeasurementSet): MeasurementSet =>
   db.insert(measurementSet).values(row).returning().get()
@@ -41,6 +44,26 @@ export function updateMeasurementSet(
     .where(eq(measurementSet.id, id))
     .returning()
     .get()
+}
+
+/** Those of a client's sets that were put aside. */
+export const retiredSetsOf = (db: Db, clientId: string): Set<string> =>
+  new Set(
+    db
+      .select({ id: retiredSet.measurementSetId })
+      .from(retiredSet)
+      .innerJoin(measurementSet, eq(measurementSet.id, retiredSet.measurementSetId))
+      .where(eq(measurementSet.clientId, clientId))
+      .all()
+      .map(({ id }) => id),
+  )
+
+export function retireSet(db: Db, id: string, at: string): void {
+  db.insert(retiredSet).values({ measurementSetId: id, at }).onConflictDoNothing().run()
+}
+
+export function restoreSet(db: Db, id: string): void {
+  db.delete(retiredSet).where(eq(retiredSet.measurementSetId, id)).run()
 }
 
 /** Freezes a set the first time a quote uses it. */

@@ -8,7 +8,8 @@ import {
   uniqueIndex,
 } from 'drizzle-orm/sqlite-core'
 import type { Stage } from '../draft/types.ts'
-import type { Body } from '../measure/body.ts'
+import type { Body, MeasureNotes, Remarks } from '../measure/body.ts'
+import { PROPORTIONS_OF } from '../measure/survey.ts'
 import type { WorkroomSettings } from '../quote/settings.ts'
 import type { QuoteSnapshot } from '../quote/types.ts'
 import type { Minutes } from '../sew/types.ts'
@@ -69,9 +70,23 @@ export const measurementSet = sqliteTable(
     usedAt: text('used_at'),
     revision: revision(),
     createdAt: createdAt(),
+    /** Whose proportions it is held against, if that was said. */
+    proportionsOf: text('proportions_of', { enum: PROPORTIONS_OF }),
+    /** What is to be said of single measures: why an unlikely one is right. */
+    notes: text('notes', { mode: 'json' }).$type<MeasureNotes>().notNull().default({}),
+    /** What the tape does not say. */
+    remarks: text('remarks', { mode: 'json' }).$type<Remarks>().notNull().default({}),
   },
   (table) => [index('measurement_set_client').on(table.clientId)],
 )
+
+/** A set that is no longer to be drafted from. It stays, for quotes may rest on it. */
+export const retiredSet = sqliteTable('retired_set', {
+  measurementSetId: text('measurement_set_id')
+    .primaryKey()
+    .references(() => measurementSet.id, { onDelete: 'cascade' }),
+  at: text('at').notNull(),
+})
 
 /** An article one can buy. Shrinkages in parts of one. */
 export const cloth = sqliteTable('cloth', {

@@ -26,6 +26,8 @@ export const catalogueRequests = [
           id,
           name: say(phrase(`measure.name.${id}`), reader),
           how: say(phrase(`measure.how.${id}`), reader),
+          also: say(phrase(`measure.also.${id}`), reader),
+          group: MEASURES[id].group,
           least: MEASURES[id].range[0],
           most: MEASURES[id].range[1],
         })),

@@ -1,9 +1,16 @@
 import { z } from 'zod'
 import { getClient, insertClient, listClients, updateClient } from '../store/clients.ts'
-import { measurementSetsOf } from '../store/measurement-sets.ts'
+import { measurementSetsOf, retiredSetsOf } from '../store/measurement-sets.ts'
+import type { Db } from '../store/open.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { request } from './request.ts'
+
+/** A client's sets, oldest first, each with whether it was put aside. */
+function setsOf(db: Db, id: string) {
+  const retired = retiredSetsOf(db, id)
+  return measurementSetsOf(db, id).map((set) => ({ ...set, retired: retired.has(set.id) }))
+}
 
 const text = inputs.line(2000).default('')
 const fields = z.strictObject({
@@ -50,7 +57,7 @@ export const clientRequests = [
     input: z.strictObject({ id: inputs.id }),
     run: ({ id }, { store }) => ({
       client: getClient(store.db, id),
-      measurementSets: measurementSetsOf(store.db, id),
+      measurementSets: setsOf(store.db, id),
     }),
   }),
   request({

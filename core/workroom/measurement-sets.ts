@@ -1,7 +1,16 @@
 import { z } from 'zod'
+import { REMARKS } from '../measure/body.ts'
 import { readBody } from '../measure/read-body.ts'
+import { PROPORTIONS_OF } from '../measure/survey.ts'
+import { MEASURE_IDS } from '../measure/vocabulary.ts'
 import { getClient } from '../store/clients.ts'
-import { getMeasurementSet, insertMeasurementSet, updateMeasurementSet } from '../store/measurement-sets.ts'
+import {
+  getMeasurementSet,
+  insertMeasurementSet,
+  restoreSet,
+  retireSet,
+  updateMeasurementSet,
+} from '../store/measurement-sets.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
 import { recorded } from './history.ts'
@@ -16,6 +25,19 @@ const taking = {
   note: inputs.line(2000).default(''),
   unit: inputs.unit.optional(),
   measures: inputs.measures,
+  proportionsOf: z
+    .enum(PROPORTIONS_OF)
+    .nullable()
+    .default(null)
+    .describe('whose proportions it is held against'),
+  notes: z
+    .partialRecord(z.enum(MEASURE_IDS), inputs.line(300))
+    .default({})
+    .describe('on single measures: why an unlikely one is right'),
+  remarks: z
+    .partialRecord(z.enum(REMARKS), inputs.line(500))
+    .default({})
+    .describe('posture, uneven shoulders, hair, what movement is needed, allergies'),
 }
 
 export const measurementSetRequests = [
@@ -71,5 +93,31 @@ export const measurementSetRequests = [
     about: 'One measurement set.',
     input: z.strictObject({ id: inputs.id }),
     run: ({ id }, { store }) => ({ measurementSet: getMeasurementSet(store.db, id) }),
+  }),
+  request({
+    name: 'measurementSet.retire',
+    kind: 'command',
+    about: 'Puts a set aside: it stays, but new garments are not drafted from it.',
+    input: z.strictObject({ id: inputs.id }),
+    run: ({ id }, context) => {
+      const { db } = context.store
+      getMeasurementSet(db, id)
+      retireSet(db, id, context.now())
+      recorded(context, 'measurementSet.retire', 'measurementSet', id, null, null)
+      return { retired: true }
+    },
+  }),
+  request({
+    name: 'measurementSet.restore',
+    kind: 'command',
+    about: 'Takes a set that was put aside back into use.',
+    input: z.strictObject({ id: inputs.id }),
+    run: ({ id }, context) => {
+      const { db } = context.store
+      getMeasurementSet(db, id)
+      restoreSet(db, id)
+      recorded(context, 'measurementSet.restore', 'measurementSet', id, null, null)
+      return { retired: false }
+    },
   }),
 ]

@@ -1,0 +1,125 @@
+import { z } from 'zod'
+import { lengthsOf } from '../measure/body.ts'
+import { differences } from '../measure/differences.ts'
+import { type Doubt, doubtsOf } from '../measure/doubts.ts'
+import { isGrown } from '../measure/grown.ts'
+import { estimateMissing } from '../measure/missing.ts'
+import { commonRange } from '../measure/proportions.ts'
+import { readMeasures } from '../measure/read-body.ts'
+import { PROPORTIONS_OF } from '../measure/survey.ts'
+import { MEASURE_IDS, type MeasureId } from '../measure/vocabulary.ts'
+import { getMeasurementSet } from '../store/measurement-sets.ts'
+import { printLength } from '../words/length.ts'
+import { type Phrase, phrase } from '../words/phrase.ts'
+import { Refusal, refusingAt } from '../words/refusal.ts'
+import { type Reader, say } from '../words/say.ts'
+import * as inputs from './inputs.ts'
+import { type Context, request } from './request.ts'
+import { readerOf, settingsOf, today } from './settings.ts'
+
+const asked = {
+  measures: inputs.measures.optional().describe('of a body that is not saved; else measurementSetId'),
+  measurementSetId: inputs.id.optional(),
+  unit: inputs.unit.optional(),
+  of: z
+    .enum(PROPORTIONS_OF)
+    .optional()
+    .describe('whose proportions: women’s, men’s, or, when it is not said, those of all'),
+}
+
+/** What the measures of a body say of each other. */
+export const measureRequests = [
+  request({
+    name: 'measures.check',
+    kind: 'query',
+    about:
+      'Which measures of a set may be slips, why, and what they may rather be. Nothing is refused for it.',
+    input: z.strictObject({
+      ...asked,
+      birthDay: inputs.day
+        .nullable()
+        .optional()
+        .describe('of a child, whom grown people’s proportions say nothing of'),
+    }),
+    run: (input, context) => {
+      const { lengths, of, unit } = bodyAsked(input, context)
+      const reader = { ...readerOf(context), unit }
+      const grown = isGrown(lengths, input.birthDay ?? null, today(context))
+      return {
+        grown,
+        flags: doubtsOf(lengths, grown ? of : undefined).map((doubt) => ({
+          ...doubt,
+          sentence: say(sentenceOf(doubt), reader),
+          ...(doubt.rather === undefined
+            ? {}
+            : { suggestion: printLength(doubt.rather, unit, reader.locale) }),
+        })),
+      }
+    },
+  }),
+  request({
+    name: 'measures.estimate',
+    kind: 'query',
+    about: 'What the measures not taken most likely are, by those that were: mm with a standard deviation.',
+    input: z.strictObject({
+      ...asked,
+      wanted: z.array(z.enum(MEASURE_IDS)).max(MEASURE_IDS.length).optional(),
+    }),
+    run: (input, context) => {
+      const { lengths, of, unit } = bodyAsked(input, context)
+      if (!isGrown(lengths, null, today(context)))
+        throw new Refusal(phrase('refusal.measure.child'), 'measures.stature')
+      const reader = { ...readerOf(context), unit }
+      return {
+        estimates: estimateMissing(lengths, of, input.wanted).map(({ measure, mm, sd }) => ({
+          ...{ measure, mm, sd, common: commonRange(measure, of) },
+          text: sayEstimate(mm, sd, reader),
+        })),
+      }
+    },
+  }),
+  request({
+    name: 'measurementSets.compare',
+    kind: 'query',
+    about: 'What has changed from one measurement set to another, and by how much.',
+    input: z.strictObject({ before: inputs.id, after: inputs.id }),
+    run: (input, { store: { db } }) => ({
+      differences: differences(
+        getMeasurementSet(db, input.before, 'before').measures,
+        getMeasurementSet(db, input.after, 'after').measures,
+      ),
+    }),
+  }),
+]
+
+type Asked = z.output<z.ZodObject<typeof asked>>
+
+function bodyAsked({ measures, measurementSetId, unit: given, of }: Asked, context: Context) {
+  if (measurementSetId !== undefined) {
+    const set = getMeasurementSet(context.store.db, measurementSetId, 'measurementSetId')
+    return { lengths: lengthsOf(set), of: of ?? set.proportionsOf ?? 'all', unit: given ?? set.unit }
+  }
+  if (measures === undefined) throw new Refusal(phrase('refusal.request.noBody'), 'measures')
+  const unit = given ?? settingsOf(context).letterhead.unit
+  const body = refusingAt('measures', () => readMeasures(measures, unit))
+  return { lengths: lengthsOf(body), of: of ?? ('all' as const), unit }
+}
+
+const named = (id: MeasureId): Phrase => phrase(`measure.name.${id}`)
+
+function sentenceOf({ kind, measure, other, mm, rather, expected }: Doubt): Phrase {
+  const about = {
+    measure: named(measure),
+    given: { mm },
+    ...(other === undefined ? {} : { other: named(other) }),
+    ...(rather === undefined ? {} : { rather: { mm: rather } }),
+    ...(expected === undefined ? {} : { expected: { mm: expected.mm }, sd: { mm: expected.sd } }),
+  }
+  if (kind === 'unit')
+    return phrase(rather! > mm ? 'measure.doubt.inches' : 'measure.doubt.centimetres', about)
+  return phrase(`measure.doubt.${kind}`, about)
+}
+
+/** An estimate as it is always shown: never without how far off it may be. */
+export const sayEstimate = (mm: number, sd: number, { unit, locale }: Reader): string =>
+  `${printLength(mm, unit, locale)} ± ${printLength(sd, unit, locale)}`

@@ -1,7 +1,7 @@
 import type { Path, Point, Rectangle } from '../geometry/types.ts'
 
 /** What a line stands for; `ink.ts` says how heavy, in which colour and in which dashes it is drawn. */
-export type LineStyle = 'cut' | 'sew' | 'fold' | 'grain' | 'selvedge' | 'dimension' | 'hidden'
+export type LineStyle = 'cut' | 'sew' | 'fold' | 'grain' | 'selvedge' | 'tape' | 'dimension' | 'hidden'
 
 /** What a surface stands for. */
 export type Tint = 'cloth' | 'ground' | 'measureHead' | 'grainHead'

@@ -28,6 +28,7 @@ export const INKS: Record<LineStyle, Ink> = {
   fold: { dye: 'walnut', weight: 0.25, dash: [3, 0.8, 0.6, 0.8] },
   grain: { dye: 'walnut', weight: 0.25, dash: [] },
   selvedge: { dye: 'madder', weight: 0.6, dash: [2.4, 1] },
+  tape: { dye: 'madder', weight: 0.6, dash: [] },
   dimension: { dye: 'woad', weight: 0.15, dash: [] },
   hidden: { dye: 'walnut', weight: 0.2, dash: [1, 0.8] },
 }

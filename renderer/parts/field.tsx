@@ -32,6 +32,7 @@ type TextProps = Shared & {
   placeholder?: string | undefined
   required?: boolean
   type?: 'text' | 'email' | 'tel' | 'date'
+  onFocus?: () => void
 }
 
 export function TextField({
@@ -40,6 +41,7 @@ export function TextField({
   placeholder,
   required = false,
   type = 'text',
+  onFocus,
   ...shared
 }: TextProps) {
   return (
@@ -54,6 +56,7 @@ export function TextField({
           autoComplete="off"
           aria-describedby={said}
           aria-invalid={shared.wrong !== undefined}
+          {...(onFocus === undefined ? {} : { onFocus })}
           onChange={(event) => onChange(event.target.value)}
         />
       )}

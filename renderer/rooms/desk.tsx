@@ -81,7 +81,7 @@ type WearerProps = {
 function Wearer({ wearerId, field, of, clients, cloths }: WearerProps) {
   const tell = useTell()
   if (of.value === undefined || of.value.client.id !== wearerId) return <Refusal sentence={of.refused} />
-  const sets = of.value.measurementSets
+  const sets = of.value.measurementSets.filter(({ retired }) => !retired)
   if (sets.length > 0)
     return <Reckoning wearerId={wearerId} field={field} sets={sets} clients={clients} cloths={cloths} />
   return (

@@ -1,37 +1,65 @@
-import { useState } from 'react'
+import { useMemo, useState } from 'react'
+import { drawTape } from '../../core/draw/tape.ts'
 import { printLengthBare } from '../../core/words/length.ts'
 import { WORKROOM_UNITS, type WorkroomUnit } from '../../core/words/units.ts'
-import type { OutputOf } from '../../core/workroom.ts'
+import type { InputOf, OutputOf } from '../../core/workroom.ts'
 import { Button } from '../parts/button.tsx'
 import { SelectField, TextField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
+import { SheetDrawing } from '../parts/sheet-drawing.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
+import { useDoubts } from './use-doubts.ts'
+
+type Adding = InputOf<'measurementSet.add'>
+type Of = NonNullable<Adding['proportionsOf']>
+type Estimates = OutputOf<'measures.estimate'>['estimates']
+type Known = OutputOf<'measures.list'>['measures'][number]
 
 type Props = {
-  clientId: string
+  client: OutputOf<'client.get'>['client']
   /** The latest set, from which a new one starts. */
   from: OutputOf<'client.get'>['measurementSets'][number] | undefined
   onTaken: () => void
 }
 
-/** A taking of measures: one line a measure, in the order one takes them, in whichever unit the tape has. */
-export function MeasureForm({ clientId, from, onTaken }: Props) {
+const GROUPS = ['standing', 'headAndNeck', 'shoulders', 'trunk', 'arm', 'leg'] as const
+const REMARKS = ['posture', 'shoulders', 'hair', 'movement', 'allergies'] as const
+const PEOPLE = ['all', 'women', 'men'] as const
+
+/** A taking of measures: in the order one takes them, in whichever unit the tape has, looked over as it grows. */
+export function MeasureForm({ client, from, onTaken }: Props) {
   const { workroom, reader } = useHouse()
   const tell = useTell()
   const { value } = useQuery('measures.list', {})
   const { value: construction } = useQuery('construction.describe', { id: 'goredUndertunic' })
-  const [unit, setUnit] = useState<WorkroomUnit>(reader.unit)
-  const [typed, setTyped] = useState<Record<string, string>>(() => written(from, reader.unit, reader.locale))
+  const [unit, setUnit] = useState<WorkroomUnit>(from?.unit ?? reader.unit)
+  const [typed, setTyped] = useState<Record<string, string>>(() => written(from, unit, reader.locale))
+  const [estimates, setEstimates] = useState<Estimates>([])
+  const [of, setOf] = useState<Of | 'all'>(from?.proportionsOf ?? 'all')
+  const [notes, setNotes] = useState<Record<string, string>>(from?.notes ?? {})
+  const [remarks, setRemarks] = useState<Record<string, string>>(from?.remarks ?? {})
+  const [taking, setTaking] = useState({ day: '', takenBy: '', over: from?.over ?? '', note: '' })
+  const [sought, setSought] = useState('')
+  const [focused, setFocused] = useState<string>()
   const doing = useDoing()
-  /** Needed for a tunic, by itself or as one of two. */
-  const labelled = (id: string, name: string) => {
-    const group = construction?.required.find((ids) => (ids as string[]).includes(id))
-    if (group === undefined) return name
-    const other = group.find((one) => one !== id)
-    return other === undefined
-      ? tell('screen.measure.needed', { name })
-      : tell('screen.measure.neededOr', { name, other: tell(`measure.name.${other}`) })
-  }
+
+  const known = value?.measures ?? []
+  const entered = Object.fromEntries(Object.entries(typed).filter(([, text]) => text.trim() !== ''))
+  const checked = useDoubts({
+    ...{ measures: entered, unit, birthDay: client.birthDay },
+    ...(of === 'all' ? {} : { of }),
+  })
+  const doubts = checked?.flags ?? []
+  const guessed = new Map(
+    estimates
+      .filter(({ measure }) => entered[measure] === undefined)
+      .map((one) => [one.measure as string, one]),
+  )
+  const shown = known.filter(({ name, also }) => matches(sought, `${name}, ${also}`))
+  const lacking = (construction?.required ?? []).filter((ids) =>
+    (ids as string[]).every((id) => entered[id] === undefined && !guessed.has(id)),
+  )
+
   const change = (to: string) => {
     const next = to as WorkroomUnit
     // What was carried over is written anew; what was typed since stays as it was typed.
@@ -41,18 +69,40 @@ export function MeasureForm({ clientId, from, onTaken }: Props) {
     )
     setUnit(next)
   }
+  const estimate = () =>
+    doing.run(async () => {
+      const asked = { measures: entered, unit, ...(of === 'all' ? {} : { of }) }
+      setEstimates((await workroom.ask('measures.estimate', asked)).estimates)
+    })
   const take = () =>
     doing
       .run(() =>
         workroom.ask('measurementSet.add', {
-          clientId,
-          unit,
-          measures: Object.fromEntries(Object.entries(typed).filter(([, text]) => text.trim() !== '')),
+          ...{ clientId: client.id, unit, notes: filled(notes), remarks: filled(remarks) },
+          measures: { ...entered, ...Object.fromEntries([...guessed].map(asEstimated)) },
+          proportionsOf: of === 'all' ? null : of,
+          ...{ takenBy: taking.takenBy, over: taking.over, note: taking.note },
+          ...(taking.day === '' ? {} : { day: taking.day }),
           ...(from === undefined ? {} : { supersedes: from.id }),
         }),
       )
       .then((done) => done && onTaken())
   const wrongAt = doing.refused?.field?.replace('measures.', '')
+  const line = (measure: Known) => (
+    <MeasureLine
+      key={measure.id}
+      measure={measure}
+      value={typed[measure.id] ?? ''}
+      estimated={guessed.get(measure.id)?.text}
+      doubt={doubts.find((one) => one.measure === measure.id)?.sentence}
+      note={notes[measure.id] ?? ''}
+      wrong={wrongAt === measure.id ? doing.refused?.message : undefined}
+      needed={lacking.some((ids) => (ids as string[]).includes(measure.id))}
+      onFocus={() => setFocused(measure.id)}
+      onChange={(text) => setTyped((before) => ({ ...before, [measure.id]: text }))}
+      onNote={(text) => setNotes((before) => ({ ...before, [measure.id]: text }))}
+    />
+  )
   return (
     <form
       className="sheet stack"
@@ -61,28 +111,111 @@ export function MeasureForm({ clientId, from, onTaken }: Props) {
         void take()
       }}
     >
-      <div className="between">
-        <h2>{tell(from === undefined ? 'screen.measure.first' : 'screen.measure.again')}</h2>
+      <h2>{tell(from === undefined ? 'screen.measure.first' : 'screen.measure.again')}</h2>
+      <p className="quiet">
+        {tell('screen.measure.about')} {tell('screen.measure.sides')}
+      </p>
+      <div className="columns">
         <SelectField
           label={tell('screen.first.unit')}
           value={unit}
           onChange={change}
           options={WORKROOM_UNITS.map((id) => ({ id, name: tell(`screen.unit.${id}`) }))}
         />
+        <SelectField
+          label={tell('screen.measure.of.label')}
+          value={of}
+          onChange={(id) => setOf(id as Of)}
+          options={PEOPLE.map((id) => ({ id, name: tell(`screen.measure.of.${id}`) }))}
+          help={tell('screen.measure.of.help')}
+        />
+        <TextField label={tell('screen.measure.find')} value={sought} onChange={setSought} />
       </div>
-      <p className="quiet">{tell('screen.measure.about')}</p>
+      <div className="taking">
+        <div className="stack">
+          {GROUPS.map((group) => {
+            const here = shown.filter((measure) => measure.group === group)
+            return here.length === 0 ? null : (
+              <fieldset key={group} className="measure-group">
+                <legend>{tell(`screen.measure.group.${group}`)}</legend>
+                {here.map(line)}
+              </fieldset>
+            )
+          })}
+        </div>
+        <Helper measure={known.find(({ id }) => id === focused) ?? shown[0]} />
+      </div>
+      <p className={lacking.length === 0 ? 'quiet' : undefined}>
+        {lacking.length === 0
+          ? tell('screen.measure.lacksNone')
+          : tell('screen.measure.lacks', {
+              measures: lacking
+                .map((ids) => ids.map((id) => tell(`measure.name.${id}`)).join(' / '))
+                .join(', '),
+            })}
+      </p>
+      <div className="lay-tools">
+        <Button onPress={() => void estimate()} busy={doing.busy}>
+          {tell('screen.measure.estimate')}
+        </Button>
+        {estimates.length === 0 ? null : (
+          <Button onPress={() => setEstimates([])}>{tell('screen.measure.forget')}</Button>
+        )}
+      </div>
+      <section aria-live="polite">
+        {checked === undefined || Object.keys(entered).length === 0 ? null : doubts.length === 0 ? (
+          <p className="quiet">{tell('screen.measure.noDoubts')}</p>
+        ) : (
+          <>
+            <h3>{tell('screen.measure.doubts')}</h3>
+            <ul>
+              {doubts.map(({ measure, sentence }) => (
+                <li key={`${measure}${sentence}`} className={notes[measure] ? 'quiet' : 'doubt'}>
+                  {sentence} {notes[measure] ?? ''}
+                </li>
+              ))}
+            </ul>
+          </>
+        )}
+        <p className="quiet">{tell(checked?.grown === false ? 'screen.measure.child' : 'measure.survey')}</p>
+      </section>
       <div className="columns">
-        {value?.measures.map(({ id, name, how }) => (
-          <TextField
-            key={id}
-            label={labelled(id, name)}
-            value={typed[id] ?? ''}
-            onChange={(text) => setTyped((before) => ({ ...before, [id]: text }))}
-            help={how}
-            wrong={wrongAt === id ? doing.refused?.message : undefined}
-          />
-        ))}
+        <TextField
+          label={tell('screen.measure.takenBy')}
+          value={taking.takenBy}
+          onChange={(takenBy) => setTaking({ ...taking, takenBy })}
+        />
+        <TextField
+          label={tell('screen.measure.day')}
+          type="date"
+          value={taking.day}
+          onChange={(day) => setTaking({ ...taking, day })}
+        />
+        <TextField
+          label={tell('screen.measure.over')}
+          value={taking.over}
+          onChange={(over) => setTaking({ ...taking, over })}
+          help={tell('screen.measure.over.help')}
+        />
+        <TextField
+          label={tell('screen.measure.note')}
+          value={taking.note}
+          onChange={(note) => setTaking({ ...taking, note })}
+        />
       </div>
+      <details>
+        <summary>{tell('screen.measure.remarks')}</summary>
+        <div className="columns">
+          {REMARKS.map((id) => (
+            <TextField
+              key={id}
+              label={tell(`screen.measure.remark.${id}`)}
+              value={remarks[id] ?? ''}
+              onChange={(text) => setRemarks((before) => ({ ...before, [id]: text }))}
+            />
+          ))}
+        </div>
+      </details>
       <Refusal sentence={doing.refused?.message} />
       <div>
         <Button main type="submit" busy={doing.busy}>
@@ -93,8 +226,86 @@ export function MeasureForm({ clientId, from, onTaken }: Props) {
   )
 }
 
-/** A set as it would be typed. */
-const written = (from: Props['from'], unit: WorkroomUnit, locale: string): Record<string, string> =>
-  Object.fromEntries(
-    Object.entries(from?.measures ?? {}).map(([id, { mm }]) => [id, printLengthBare(mm, unit, locale)]),
+type LineProps = {
+  measure: Known
+  value: string
+  estimated: string | undefined
+  doubt: string | undefined
+  note: string
+  wrong: string | undefined
+  needed: boolean
+  onFocus: () => void
+  onChange: (text: string) => void
+  onNote: (text: string) => void
+}
+
+function MeasureLine(line: LineProps) {
+  const tell = useTell()
+  const { name } = line.measure
+  return (
+    <div className={line.doubt === undefined ? 'measure-line' : 'measure-line in-doubt'}>
+      <TextField
+        label={line.needed ? tell('screen.measure.needed', { name }) : name}
+        value={line.value}
+        onChange={line.onChange}
+        onFocus={line.onFocus}
+        placeholder={
+          line.estimated === undefined
+            ? undefined
+            : tell('screen.measure.estimated', { text: line.estimated })
+        }
+        wrong={line.wrong}
+        help={line.doubt}
+      />
+      {line.doubt === undefined && line.note === '' ? null : (
+        <TextField
+          label={`${tell('screen.measure.why')}: ${name}`}
+          value={line.note}
+          onChange={line.onNote}
+        />
+      )}
+    </div>
   )
+}
+
+/** How the measure at hand is taken, in words and as a drawing. */
+function Helper({ measure }: { measure: Known | undefined }) {
+  const drawing = useMemo(
+    () => (measure === undefined ? undefined : drawTape(measure.id, measure.how, HELP_SCALE)),
+    [measure],
+  )
+  if (measure === undefined || drawing === undefined) return null
+  return (
+    <aside className="measure-help">
+      <div className="drawn">
+        <SheetDrawing drawing={drawing} />
+      </div>
+      <p>
+        <strong>{measure.name}</strong> {measure.how}
+      </p>
+    </aside>
+  )
+}
+
+/** The figure is drawn 7 cm tall. */
+const HELP_SCALE = 0.042
+
+const asEstimated = ([id, { mm, sd }]: [string, Estimates[number]]) =>
+  [id, { length: mm, source: 'estimated' as const, sd }] as const
+
+const filled = (texts: Record<string, string>): Record<string, string> =>
+  Object.fromEntries(Object.entries(texts).filter(([, text]) => text.trim() !== ''))
+
+const matches = (sought: string, text: string): boolean =>
+  text.toLocaleLowerCase().includes(sought.trim().toLocaleLowerCase())
+
+/** A set as it would be typed; estimates are made anew, not carried over. */
+const written = (from: Props['from'], unit: WorkroomUnit, locale: string): Record<string, string> => {
+  const bare = (mm: number) => printLengthBare(mm, unit, locale)
+  return Object.fromEntries(
+    Object.entries(from?.measures ?? {}).flatMap(([id, { mm, source, sides }]) => {
+      if (source === 'estimated') return []
+      return [[id, sides === undefined ? bare(mm) : `L ${bare(sides.left)} R ${bare(sides.right)}`]]
+    }),
+  )
+}

@@ -6,8 +6,11 @@ import { around } from './letters.ts'
 /**
  * Where the tape goes: a standing figure of 170 cm with the tape drawn on it, heavy where it is seen and dashed
  * where it runs behind. World mm, the floor at 0, the middle of the figure at 0.
+ *
+ * @param label what it shows, in words
+ * @param number of the measure, written beneath
  */
-export function drawTape(measure: TapedMeasure, label: string, scale = 0.026): Drawing {
+export function drawTape(measure: TapedMeasure, label: string, scale: number, number?: string): Drawing {
   const { view, seen, hidden = [], marks = [] } = TAPES[measure] as Tape
   const items: DrawItem[] = [
     // One over the other: in one item, where arm and trunk cross would be a hole.
@@ -23,6 +26,10 @@ export function drawTape(measure: TapedMeasure, label: string, scale = 0.026): D
     ...strokes(seen, 'tape'),
     ...strokes(marks, 'dimension'),
   ]
+  if (number !== undefined) {
+    const at = { x: 0, y: -4 / scale }
+    items.push({ kind: 'lettering', at, text: number, anchor: 'middle', angle: 0, size: 'figure' })
+  }
   return { box: around(items, scale), scale, items, label }
 }
 

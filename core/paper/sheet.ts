@@ -1,4 +1,4 @@
-import type { QuoteLine, QuoteSnapshot } from '../quote/types.ts'
+import type { Letterhead, QuoteLine, QuoteSnapshot } from '../quote/types.ts'
 import { english } from '../words/catalogue/english.ts'
 import type { Day } from '../words/dates.ts'
 import { type PhraseCode, type PhraseValue, phrase } from '../words/phrase.ts'
@@ -72,7 +72,9 @@ export const footOf = (tell: Teller, left: string): Foot => ({
 })
 
 /** The workroom's name and address across the head of the first page. */
-export function letterhead({ letterhead: house }: QuoteSnapshot): Block[] {
+export const letterhead = ({ letterhead: house }: QuoteSnapshot): Block[] => houseHead(house)
+
+export function houseHead(house: Letterhead): Block[] {
   const lines = [...house.address, house.phone, house.email].filter((text) => text.trim() !== '')
   return [
     {

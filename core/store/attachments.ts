@@ -7,6 +7,7 @@ import {
   openSync,
   readFileSync,
   renameSync,
+  rmSync,
   writeSync,
 } from 'node:fs'
 import { join } from 'node:path'
@@ -63,3 +64,7 @@ function syncFolder(folder: string): void {
     closeSync(handle)
   }
 }
+
+/** Takes a file away for good. */
+export const removeAttachment = (folder: string, hash: string, extension: string): void =>
+  rmSync(attachmentPath(folder, hash, extension), { force: true })

@@ -1,7 +1,7 @@
 import { and, desc, eq, isNull } from 'drizzle-orm'
 import { found } from './found.ts'
 import type { Db } from './open.ts'
-import { type DocumentKind, document } from './schema.ts'
+import { type DocumentKind, document, sheet } from './schema.ts'
 
 export type DocumentRow = typeof document.$inferSelect
 
@@ -10,6 +10,20 @@ export const insertDocument = (db: Db, row: typeof document.$inferInsert): Docum
 
 export const getDocument = (db: Db, id: string): DocumentRow =>
   found(db.select().from(document).where(eq(document.id, id)).get(), 'document', id)
+
+export type SheetRow = typeof sheet.$inferSelect
+
+export const insertSheet = (db: Db, row: typeof sheet.$inferInsert): SheetRow =>
+  db.insert(sheet).values(row).returning().get()
+
+/** Any printed paper by its id: its name, and the hash of its file. */
+export const getPaper = (db: Db, id: string): { name: string; hash: string } =>
+  db.select().from(sheet).where(eq(sheet.id, id)).get() ?? getDocument(db, id)
+
+/** Whether any paper is the file of this hash. */
+export const isNamed = (db: Db, hash: string): boolean =>
+  db.select().from(sheet).where(eq(sheet.hash, hash)).get() !== undefined ||
+  db.select().from(document).where(eq(document.hash, hash)).get() !== undefined
 
 /** The latest print of a paper of a quote, or of one garment of it. */
 export const latestDocument = (

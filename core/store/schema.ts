@@ -256,6 +256,24 @@ export const document = sqliteTable('document', {
   createdAt: createdAt(),
 })
 
+/** A printed paper that no quote is behind: a measuring sheet, for a client or for anyone. */
+export const sheet = sqliteTable('sheet', {
+  id: id(),
+  kind: text('kind', { enum: ['measuringSheet'] }).notNull(),
+  clientId: text('client_id').references(() => client.id, { onDelete: 'restrict' }),
+  name: text('name').notNull(),
+  hash: text('hash').notNull(),
+  bytes: integer('bytes').notNull(),
+  pages: integer('pages').notNull(),
+  createdAt: createdAt(),
+})
+
+/** Whom the workroom has been asked to forget, by the id in the book. Their history may go. */
+export const forgotten = sqliteTable('forgotten', {
+  entityId: text('entity_id').primaryKey(),
+  at: text('at').notNull(),
+})
+
 /** The next number of each series of papers. */
 export const counter = sqliteTable('counter', {
   name: text('name').primaryKey(),

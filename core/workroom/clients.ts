@@ -1,7 +1,14 @@
 import { z } from 'zod'
+import { removeAttachment } from '../store/attachments.ts'
+import { changesOf } from '../store/changes.ts'
 import { getClient, insertClient, listClients, updateClient } from '../store/clients.ts'
+import { isNamed } from '../store/documents.ts'
+import { forgetClient, quotesWith } from '../store/forget.ts'
 import { measurementSetsOf, retiredSetsOf } from '../store/measurement-sets.ts'
 import type { Db } from '../store/open.ts'
+import { getQuote, listQuotes } from '../store/quotes.ts'
+import { phrase } from '../words/phrase.ts'
+import { Refusal } from '../words/refusal.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { request } from './request.ts'
@@ -59,6 +66,42 @@ export const clientRequests = [
       client: getClient(store.db, id),
       measurementSets: setsOf(store.db, id),
     }),
+  }),
+  request({
+    name: 'client.export',
+    kind: 'query',
+    about: 'All that the store has of a client, as data she can be given.',
+    input: z.strictObject({ id: inputs.id }),
+    run: ({ id }, { store: { db } }) => {
+      const quotes = new Set(quotesWith(db, id))
+      const sets = setsOf(db, id)
+      return {
+        client: getClient(db, id),
+        measurementSets: sets,
+        quotes: listQuotes(db)
+          .filter(({ number }) => quotes.has(number))
+          .map((one) => getQuote(db, one.id)),
+        history: [id, ...sets.map((set) => set.id)].flatMap((one) => changesOf(db, one)),
+      }
+    },
+  }),
+  request({
+    name: 'client.forget',
+    kind: 'command',
+    about:
+      'Takes a client out of the book for good, with her measures and their history. Quotes stay, as books must be kept.',
+    input: z.strictObject({ id: inputs.id, name: z.string().describe('her name, typed again to be sure') }),
+    run: ({ id, name }, context) => {
+      const { store, now } = context
+      const { name: known } = getClient(store.db, id)
+      if (name.trim() !== known)
+        throw new Refusal(phrase('refusal.client.otherName', { name: known }), 'name')
+      const { files, kept } = forgetClient(store.db, id, now())
+      for (const hash of files) if (!isNamed(store.db, hash)) removeAttachment(store.attachments, hash, 'pdf')
+      // That someone was forgotten is noted, not who.
+      recorded(context, 'client.forget', 'forgotten', id, null, { quotesKept: kept })
+      return { files: files.length, quotesKept: kept }
+    },
   }),
   request({
     name: 'clients.list',

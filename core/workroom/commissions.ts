@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { constructionOf } from '../draft/constructions.ts'
 import { STAGES } from '../draft/types.ts'
 import { marksOf, nextStep, plannedSteps, stagesOf } from '../plan/steps.ts'
 import { timeLeft } from '../plan/time-left.ts'
@@ -26,6 +27,7 @@ import { today } from './settings.ts'
 
 const byId = z.strictObject({ id: inputs.id })
 const oneStage = z.strictObject({ garmentId: inputs.id, stage: z.enum(STAGES) })
+const onEstimates = z.boolean().default(false).describe('cut although some measures are estimates')
 
 export const commissionRequests = [
   request({
@@ -47,9 +49,13 @@ export const commissionRequests = [
   request({
     name: 'step.tick',
     kind: 'command',
-    about: 'Marks one step done.',
-    input: byId,
-    run: ({ id }, context) => tickOne(id, true, 'step.tick', context),
+    about: 'Marks one step done. Cutting by measures that are estimates must be confirmed.',
+    input: byId.extend({ onEstimates }),
+    run: ({ id, ...asked }, context) => {
+      const { garmentId, stage } = getStep(context.store.db, id)
+      if (stage === 'cut' && !asked.onEstimates) refuseEstimates(garmentId, context)
+      return tickOne(id, true, 'step.tick', context)
+    },
   }),
   request({
     name: 'step.untick',
@@ -61,9 +67,13 @@ export const commissionRequests = [
   request({
     name: 'stage.tick',
     kind: 'command',
-    about: 'Marks every step of a stage of a garment done: cut, sewn, hemmed.',
-    input: oneStage,
-    run: (input, context) => tickStage(input, true, 'stage.tick', context),
+    about:
+      'Marks every step of a stage of a garment done: cut, sewn, hemmed. Cutting by estimates must be confirmed.',
+    input: oneStage.extend({ onEstimates }),
+    run: (input, context) => {
+      if (input.stage === 'cut' && !input.onEstimates) refuseEstimates(input.garmentId, context)
+      return tickStage(input, true, 'stage.tick', context)
+    },
   }),
   request({
     name: 'stage.untick',
@@ -175,6 +185,19 @@ function mark(row: StepRow, done: boolean, name: string, context: Context): void
 
 /** Marks a step done, as the maker would. */
 export const tickStep = (row: StepRow, context: Context): void => mark(row, true, 'step.tick', context)
+
+/** @throws Refusal at `onEstimates` when a measure the garment is drafted by was never taken */
+function refuseEstimates(garmentId: string, { store: { db } }: Context): void {
+  const { commissionId, quoteGarmentId } = getGarment(db, garmentId, 'garmentId')
+  const { snapshot } = getQuote(db, getCommission(db, commissionId).quoteId)
+  const { body, construction } = snapshot.lines.find(({ id }) => id === quoteGarmentId)!
+  const { required, useful } = constructionOf(construction)
+  const guessed = [...required.flat(), ...useful].filter((id) => body.measures[id]?.source === 'estimated')
+  const [first] = guessed
+  if (first === undefined) return
+  const params = { count: guessed.length, measure: phrase(`measure.name.${first}`) }
+  throw new Refusal(phrase('refusal.plan.estimated', params), 'onEstimates')
+}
 
 /** @throws Refusal when the commission is delivered or cancelled */
 function refuseClosed(row: StepRow, { store: { db } }: Context): void {

@@ -1,14 +1,16 @@
 import { z } from 'zod'
+import { constructionOf } from '../draft/constructions.ts'
 import { lengthsOf } from '../measure/body.ts'
 import { differences } from '../measure/differences.ts'
 import { type Doubt, doubtsOf } from '../measure/doubts.ts'
+import { formOf, inOrder, type Named, readForm } from '../measure/form.ts'
 import { isGrown } from '../measure/grown.ts'
 import { estimateMissing } from '../measure/missing.ts'
 import { commonRange } from '../measure/proportions.ts'
 import { readMeasures } from '../measure/read-body.ts'
 import { PROPORTIONS_OF } from '../measure/survey.ts'
 import { MEASURE_IDS, type MeasureId } from '../measure/vocabulary.ts'
-import { getMeasurementSet } from '../store/measurement-sets.ts'
+import { getMeasurementSet, type MeasurementSet } from '../store/measurement-sets.ts'
 import { printLength } from '../words/length.ts'
 import { type Phrase, phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
@@ -79,6 +81,28 @@ export const measureRequests = [
     },
   }),
   request({
+    name: 'measuringForm.write',
+    kind: 'query',
+    about: 'A form for measures to be filled in with any editor, as comma-separated text.',
+    input: z.strictObject({ construction: z.string().optional() }),
+    run: ({ construction }, context) => {
+      const reader = readerOf(context)
+      const heads = {
+        name: say(phrase('paper.measuring.column.measure'), reader),
+        size: say(phrase('paper.measuring.column.size', { unit: reader.unit }), reader),
+        how: say(phrase('paper.measuring.column.how'), reader),
+      }
+      return { name: 'measures.csv', text: formOf(namedFor(measuresFor(construction), reader), heads) }
+    },
+  }),
+  request({
+    name: 'measuringForm.read',
+    kind: 'query',
+    about: 'Reads a form that came back, or plain lines such as “waist: 78.5”; what makes no sense is told.',
+    input: z.strictObject({ text: z.string().max(100_000) }),
+    run: ({ text }, context) => readForm(text, namedFor(MEASURE_IDS, readerOf(context))),
+  }),
+  request({
     name: 'measurementSets.compare',
     kind: 'query',
     about: 'What has changed from one measurement set to another, and by how much.',
@@ -91,6 +115,22 @@ export const measureRequests = [
     }),
   }),
 ]
+
+/** Every measure, or those that a construction needs or can use, in the order one takes them. */
+export function measuresFor(construction: string | undefined): MeasureId[] {
+  if (construction === undefined) return [...MEASURE_IDS]
+  const { required, useful } = refusingAt('construction', () => constructionOf(construction))
+  return inOrder([...required.flat(), ...useful])
+}
+
+/** Measures as a reader of this workroom knows them. */
+const namedFor = (ids: readonly MeasureId[], reader: Reader): Named[] =>
+  ids.map((id) => ({
+    id,
+    name: say(named(id), reader),
+    also: say(phrase(`measure.also.${id}`), reader),
+    how: say(phrase(`measure.how.${id}`), reader),
+  }))
 
 type Asked = z.output<z.ZodObject<typeof asked>>
 
@@ -118,6 +158,24 @@ function sentenceOf({ kind, measure, other, mm, rather, expected }: Doubt): Phra
   if (kind === 'unit')
     return phrase(rather! > mm ? 'measure.doubt.inches' : 'measure.doubt.centimetres', about)
   return phrase(`measure.doubt.${kind}`, about)
+}
+
+/** The sizes of a set as they are to be read: both sides, estimates with their spread, and the notes. */
+export function sizesOf({ measures, notes }: Pick<MeasurementSet, 'measures' | 'notes'>, reader: Reader) {
+  const length = (mm: number) => printLength(mm, reader.unit, reader.locale)
+  const sizes = MEASURE_IDS.flatMap((id) => {
+    const found = measures[id]
+    if (found === undefined) return []
+    const { mm, source, sd, sides } = found
+    const size =
+      source === 'estimated'
+        ? say(phrase('screen.measure.estimated', { text: sayEstimate(mm, sd ?? 0, reader) }), reader)
+        : sides === undefined
+          ? length(mm)
+          : `L ${length(sides.left)} R ${length(sides.right)}`
+    return [[id, notes[id] === undefined ? size : `${size} (${notes[id]})`]]
+  })
+  return Object.fromEntries(sizes) as Partial<Record<MeasureId, string>>
 }
 
 /** An estimate as it is always shown: never without how far off it may be. */

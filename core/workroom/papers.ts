@@ -2,20 +2,30 @@ import { setImmediate, setTimeout } from 'node:timers/promises'
 import { z } from 'zod'
 import { constructionOf } from '../draft/constructions.ts'
 import { cuttingSheet } from '../paper/cutting-sheet.ts'
+import { measuringSheet } from '../paper/measuring-sheet.ts'
 import type { PaperDocument } from '../paper/page.ts'
 import { printPdf } from '../paper/pdf.ts'
 import { quoteSheet } from '../paper/quote-sheet.ts'
 import type { GarmentSheet } from '../paper/sheet.ts'
 import { workOrder } from '../paper/work-order.ts'
 import { attachmentPath, putAttachment, readAttachment } from '../store/attachments.ts'
+import { getClient } from '../store/clients.ts'
 import { getCommission, getGarment, stepsOfGarments } from '../store/commissions.ts'
-import { type DocumentRow, getDocument, insertDocument, latestDocument } from '../store/documents.ts'
+import {
+  type DocumentRow,
+  getPaper,
+  insertDocument,
+  insertSheet,
+  latestDocument,
+} from '../store/documents.ts'
+import { getMeasurementSet } from '../store/measurement-sets.ts'
 import { getQuote } from '../store/quotes.ts'
 import type { DocumentKind } from '../store/schema.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
+import { measuresFor, sizesOf } from './measures.ts'
 import { type Context, request } from './request.ts'
-import { settingsOf, today } from './settings.ts'
+import { readerOf, settingsOf, today } from './settings.ts'
 
 const byId = z.strictObject({ id: inputs.id })
 
@@ -62,6 +72,45 @@ export const paperRequests = [
       document: await garmentPaper('cuttingSheet', garmentId, cuttingSheet, context),
     }),
   }),
+  request({
+    name: 'measuringSheet.print',
+    kind: 'job',
+    about:
+      'A measuring sheet as PDF: blank, with every measure or those a construction needs; or of a set, filled in.',
+    input: z.strictObject({
+      clientId: inputs.id.optional(),
+      construction: z.string().optional(),
+      measurementSetId: inputs.id.optional(),
+    }),
+    run: async ({ measurementSetId, construction, ...given }, context) => {
+      const { store } = context
+      const set =
+        measurementSetId === undefined
+          ? undefined
+          : getMeasurementSet(store.db, measurementSetId, 'measurementSetId')
+      const clientId = set?.clientId ?? given.clientId
+      const client = clientId === undefined ? undefined : getClient(store.db, clientId, 'clientId')
+      const sheet = measuringSheet({
+        letterhead: settingsOf(context).letterhead,
+        name: client?.name ?? '',
+        day: set?.day ?? today(context),
+        measures: measuresFor(construction),
+        ...(set === undefined ? {} : { sizes: sizesOf(set, readerOf(context)) }),
+      })
+      const name = 'measuring-sheet'
+      const file = await printed(name, sheet, context.now(), context)
+      return {
+        document: store.transaction(() => {
+          const row = insertSheet(store.db, {
+            ...{ id: context.newId(), kind: 'measuringSheet', clientId: clientId ?? null, name },
+            ...{ ...file, pages: sheet.pages.length, createdAt: context.now() },
+          })
+          recorded(context, 'measuringSheet.print', 'sheet', row.id, null, { name, hash: row.hash })
+          return inShort(row)
+        }),
+      }
+    },
+  }),
 ]
 
 const PAPER_NAME: Record<Exclude<DocumentKind, 'quote'>, string> = {
@@ -100,29 +149,14 @@ async function garmentPaper(
 
 type Paper = { kind: DocumentKind; quoteId: string; garmentId: string | null; name: string }
 
-/** Prints a sheet, puts the file safely on disk, and only then writes the row that names it. */
+/** Prints a paper of a quote and keeps it. */
 async function kept(paper: Paper, sheet: PaperDocument, createdAt: string, context: Context) {
   const { store } = context
-  context.report({ done: 0.2, doing: 'print' })
-  const bytes = await printPdf(sheet, {
-    title: paper.name,
-    language: settingsOf(context).letterhead.locale,
-    createdAt,
-  })
-  // A timer and then an immediate: between the two the loop takes in what came while printing, a wish to stop
-  // among it, and only then is anything kept.
-  await setTimeout(0)
-  await setImmediate()
-  context.signal.throwIfAborted()
-  const { hash } = putAttachment(store.attachments, bytes, 'pdf')
+  const { hash, bytes } = await printed(paper.name, sheet, createdAt, context)
   return store.transaction(() => {
     const row = insertDocument(store.db, {
-      ...paper,
-      id: context.newId(),
-      hash,
-      bytes: bytes.length,
-      pages: sheet.pages.length,
-      createdAt: context.now(),
+      ...{ ...paper, hash, bytes, pages: sheet.pages.length },
+      ...{ id: context.newId(), createdAt: context.now() },
     })
     recorded(context, `${paper.kind}.print`, 'document', row.id, null, {
       kind: row.kind,
@@ -133,7 +167,26 @@ async function kept(paper: Paper, sheet: PaperDocument, createdAt: string, conte
   })
 }
 
-const inShort = ({ id, kind, name, hash, pages, bytes }: DocumentRow) => ({
+/** Prints a sheet and puts the file safely on disk, before any row names it. */
+async function printed(name: string, sheet: PaperDocument, createdAt: string, context: Context) {
+  context.report({ done: 0.2, doing: 'print' })
+  const bytes = await printPdf(sheet, {
+    title: name,
+    language: settingsOf(context).letterhead.locale,
+    createdAt,
+  })
+  // A timer and then an immediate: between the two the loop takes in what came while printing, a wish to stop
+  // among it, and only then is anything kept.
+  await setTimeout(0)
+  await setImmediate()
+  context.signal.throwIfAborted()
+  const { hash } = putAttachment(context.store.attachments, bytes, 'pdf')
+  return { hash, bytes: bytes.length }
+}
+
+type Short = Pick<DocumentRow, 'id' | 'name' | 'hash' | 'pages' | 'bytes'> & { kind: string }
+
+const inShort = ({ id, kind, name, hash, pages, bytes }: Short) => ({
   id,
   kind,
   name,
@@ -147,7 +200,7 @@ const inShort = ({ id, kind, name, hash, pages, bytes }: DocumentRow) => ({
  * @throws Refusal when there is no such document, or its file is gone or altered
  */
 export function documentFile({ store }: Pick<Context, 'store'>, id: string): { path: string; name: string } {
-  const { hash, name } = getDocument(store.db, id)
+  const { hash, name } = getPaper(store.db, id)
   readAttachment(store.attachments, hash, 'pdf')
   return { path: attachmentPath(store.attachments, hash, 'pdf'), name: `${name}.pdf` }
 }

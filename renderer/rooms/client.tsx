@@ -5,6 +5,7 @@ import { Button } from '../parts/button.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { addressOf } from '../router.ts'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
+import { ClientPapers } from './client-papers.tsx'
 import { MeasureForm } from './measure-form.tsx'
 
 type Set = OutputOf<'client.get'>['measurementSets'][number]
@@ -46,6 +47,7 @@ export function Client({ id }: { id: string }) {
       {sets.map((set, i) => (
         <MeasureSet key={set.id} set={set} before={sets[i + 1]} onChanged={reload} />
       ))}
+      <ClientPapers id={id} name={client.name} />
     </div>
   )
 }
@@ -65,6 +67,12 @@ function MeasureSet({
   const doing = useDoing()
   const { value } = useQuery('measures.list', {})
   const length = (mm: number) => printLength(mm, reader.unit, reader.locale)
+  const print = () =>
+    doing.run(async () => {
+      const { document } = await workroom.ask('measuringSheet.print', { measurementSetId: set.id })
+      const shown = await workroom.bridge.paper(document.id)
+      if (!shown.ok) throw new Error(shown.error.message)
+    })
   const putAside = () =>
     doing
       .run(() =>
@@ -87,6 +95,9 @@ function MeasureSet({
         <h2>{tell('screen.measure.of', { day: { date: set.day } })}</h2>
         <div className="row">
           <span className="quiet">{tell(standing)}</span>
+          <Button onPress={() => void print()} busy={doing.busy}>
+            {tell('screen.measure.print')}
+          </Button>
           <Button onPress={() => void putAside()} busy={doing.busy}>
             {tell(set.retired ? 'screen.measure.takeBack' : 'screen.measure.putAside')}
           </Button>

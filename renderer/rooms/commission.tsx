@@ -47,6 +47,11 @@ function GarmentSteps({ garment, onTicked }: { garment: Garment; onTicked: (comm
     doing.run(async () => onTicked((await workroom.ask(name, { id })).commission))
   const whole = (name: 'stage.tick' | 'stage.untick', stage: Garment['stages'][number]['stage']) =>
     doing.run(async () => onTicked((await workroom.ask(name, { garmentId: garment.id, stage })).commission))
+  const cutAnyway = () =>
+    doing.run(async () => {
+      const asked = { garmentId: garment.id, stage: 'cut' as const, onEstimates: true }
+      onTicked((await workroom.ask('stage.tick', asked)).commission)
+    })
   const print = (name: 'workOrder.print' | 'cuttingSheet.print') =>
     doing.run(async () => {
       const { document } = await workroom.ask(name, { garmentId: garment.id })
@@ -74,6 +79,11 @@ function GarmentSteps({ garment, onTicked }: { garment: Garment; onTicked: (comm
         </div>
       </div>
       <Refusal sentence={doing.refused?.message} />
+      {doing.refused?.field === 'onEstimates' ? (
+        <div>
+          <Button onPress={() => void cutAnyway()}>{tell('screen.commission.cutAnyway')}</Button>
+        </div>
+      ) : null}
       <div className="stages">
         {garment.stages.map(({ stage, state, steps }) => (
           <fieldset key={stage} className={`stage ${state}${steps > 1 ? ' many' : ''}`}>

@@ -8,6 +8,7 @@ import { SelectField, TextField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { SheetDrawing } from '../parts/sheet-drawing.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
+import { FormReader } from './form-reader.tsx'
 import { useDoubts } from './use-doubts.ts'
 
 type Adding = InputOf<'measurementSet.add'>
@@ -131,6 +132,7 @@ export function MeasureForm({ client, from, onTaken }: Props) {
         />
         <TextField label={tell('screen.measure.find')} value={sought} onChange={setSought} />
       </div>
+      <FormReader onRead={(measures) => setTyped((before) => ({ ...before, ...measures }))} />
       <div className="taking">
         <div className="stack">
           {GROUPS.map((group) => {

@@ -31,6 +31,7 @@ export const house = {
   'refusal.store.attachmentMissing': 'The file {path} is missing. Bring it back from a backup.',
   'refusal.store.attachmentAltered':
     'The file {path} is no longer as it was put there. Bring it back from a backup.',
+  'refusal.client.otherName': 'To be sure, type the name as it stands in the book: {name}.',
   'store.kind.client': 'client',
   'store.kind.measurementSet': 'measurement set',
   'store.kind.cloth': 'cloth',

@@ -1,0 +1,66 @@
+import { useState } from 'react'
+import { Button } from '../parts/button.tsx'
+import { TextField } from '../parts/field.tsx'
+import { Refusal } from '../parts/refusal.tsx'
+import { goTo } from '../router.ts'
+import { useDoing, useHouse, useTell } from '../workroom.tsx'
+
+type Props = { id: string; name: string }
+
+/** The measuring sheet to send her, what is kept of her to give out, and the way out of the book. */
+export function ClientPapers({ id, name }: Props) {
+  const { workroom } = useHouse()
+  const tell = useTell()
+  const doing = useDoing()
+  const [again, setAgain] = useState('')
+  const print = () =>
+    doing.run(async () => {
+      const { document } = await workroom.ask('measuringSheet.print', { clientId: id })
+      const shown = await workroom.bridge.paper(document.id)
+      if (!shown.ok) throw new Error(shown.error.message)
+    })
+  const giveOut = () =>
+    doing.run(async () => {
+      const kept = await workroom.ask('client.export', { id })
+      saved(`${name}.json`, JSON.stringify(kept, null, 2))
+    })
+  const forget = () =>
+    doing.run(async () => {
+      await workroom.ask('client.forget', { id, name: again })
+      goTo('clients')
+    })
+  return (
+    <section className="sheet stack">
+      <div className="lay-tools">
+        <Button onPress={() => void print()} busy={doing.busy}>
+          {tell('screen.client.sheet')}
+        </Button>
+        <Button onPress={() => void giveOut()} busy={doing.busy}>
+          {tell('screen.client.export')}
+        </Button>
+      </div>
+      <Refusal sentence={doing.refused?.message} />
+      <details>
+        <summary>{tell('screen.client.forget')}</summary>
+        <div className="stack">
+          <p>{tell('screen.client.forget.about')}</p>
+          <TextField label={tell('screen.client.forget.name')} value={again} onChange={setAgain} />
+          <div>
+            <Button onPress={() => void forget()} busy={doing.busy || again.trim() !== name}>
+              {tell('screen.client.forget.now')}
+            </Button>
+          </div>
+        </div>
+      </details>
+    </section>
+  )
+}
+
+/** Hands a text over as a file. */
+function saved(name: string, text: string): void {
+  const link = document.createElement('a')
+  link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }))
+  link.download = name
+  link.click()
+  URL.revokeObjectURL(link.href)
+}

@@ -6,6 +6,7 @@ import type { LengthUnit } from '../words/units.ts'
 import type { Asked } from './choices.ts'
 import type { Construction } from './construction.ts'
 import { goredUndertunic } from './constructions/gored-undertunic.ts'
+import { cordCautions } from './cords.ts'
 import type { Draft } from './types.ts'
 
 /** Every garment the planner can draft. */
@@ -26,7 +27,8 @@ export function constructionOf(id: string): Construction {
 export function draftGarment(id: string, body: Body, choices: Asked, unit: LengthUnit): Draft {
   const construction = refusingAt('construction', () => constructionOf(id))
   try {
-    return construction.draft(body, choices, unit)
+    const draft = construction.draft(body, choices, unit)
+    return { ...draft, cautions: [...cordCautions(body), ...draft.cautions] }
   } catch (error) {
     if (!(error instanceof Refusal) || error.field === undefined) throw error
     throw error.within(isMeasureId(error.field) ? 'measures' : 'choices')

@@ -13,8 +13,8 @@ export type Sides = { left: number; right: number }
 export const MEASURE_SOURCES = ['taken', 'carried', 'estimated'] as const
 export type MeasureSource = (typeof MEASURE_SOURCES)[number]
 
-/** A body as the constructions see it: plain JSON, only the measures there are. */
-export type Body = { measures: Partial<Record<MeasureId, Measure>> }
+/** A body as the constructions see it: plain JSON, only the measures there are; whole years where a birth day is known. */
+export type Body = { measures: Partial<Record<MeasureId, Measure>>; age?: number }
 
 /** Words on single measures. */
 export type MeasureNotes = Partial<Record<MeasureId, string>>

@@ -12,5 +12,9 @@ const STATURE = 1400
  */
 export function isGrown(lengths: Lengths, birthDay: string | null, day: string): boolean {
   if (birthDay === null) return (lengths.stature ?? STATURE) >= STATURE
-  return `${Number(birthDay.slice(0, 4)) + AGE}${birthDay.slice(4)}` <= day
+  return ageOn(birthDay, day) >= AGE
 }
+
+/** Whole years from a birth day to a day, both YYYY-MM-DD. */
+export const ageOn = (birthDay: string, day: string): number =>
+  Number(day.slice(0, 4)) - Number(birthDay.slice(0, 4)) - (day.slice(4) < birthDay.slice(4) ? 1 : 0)

@@ -5,17 +5,19 @@ import { purchaseOf } from '../lay/purchase.ts'
 import type { Cloth } from '../lay/types.ts'
 import { wishedLay } from '../lay/wished-lay.ts'
 import type { Body } from '../measure/body.ts'
+import { ageOn } from '../measure/grown.ts'
 import { readBody } from '../measure/read-body.ts'
 import { estimate, type Habits } from '../price/estimate.ts'
 import type { WorkroomSettings } from '../quote/settings.ts'
+import { getClient } from '../store/clients.ts'
 import { getCloth } from '../store/cloths.ts'
-import { getMeasurementSet } from '../store/measurement-sets.ts'
+import { getMeasurementSet, type MeasurementSet } from '../store/measurement-sets.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
 import { clothOf, readCloth } from './cloths.ts'
 import * as inputs from './inputs.ts'
 import { type Context, request } from './request.ts'
-import { settingsOf } from './settings.ts'
+import { settingsOf, today } from './settings.ts'
 
 /** A garment as it is asked for. */
 export const garment = {
@@ -103,9 +105,15 @@ export function draftFor(
 /** The body given in the request, or that of a saved measurement set. */
 function bodyFor({ measures, measurementSetId, unit }: BodyAsked, context: Context): Body {
   if (measurementSetId !== undefined)
-    return { measures: getMeasurementSet(context.store.db, measurementSetId, 'measurementSetId').measures }
+    return bodyOfSet(getMeasurementSet(context.store.db, measurementSetId, 'measurementSetId'), context)
   if (measures === undefined) throw new Refusal(phrase('refusal.request.noBody'), 'measures')
   return refusingAt('measures', () => readBody(measures, unit ?? settingsOf(context).letterhead.unit))
+}
+
+/** The body of a saved set, with its age where the book knows the birth day. */
+export function bodyOfSet({ clientId, measures }: MeasurementSet, context: Context): Body {
+  const { birthDay } = getClient(context.store.db, clientId)
+  return { measures, ...(birthDay === null ? {} : { age: ageOn(birthDay, today(context)) }) }
 }
 
 type ClothAsked = { cloth?: Parameters<typeof readCloth>[0] | undefined; clothId?: string | undefined }

@@ -13,7 +13,7 @@ import { type PhraseCode, phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
 import { clothOf } from './cloths.ts'
 import { commissionFrom } from './commissions.ts'
-import { habitsOf } from './garments.ts'
+import { bodyOfSet, habitsOf } from './garments.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { type Context, request } from './request.ts'
@@ -135,7 +135,7 @@ function lineOf(asked: Line, habits: Habits, context: Context): LineDraft {
     throw new Refusal(phrase('refusal.quote.otherBody', { wearer: wearer.name }), 'measurementSetId')
   const cloth: QuotedCloth = clothOf(getCloth(db, asked.clothId, 'clothId'))
   const construction = refusingAt('construction', () => constructionOf(asked.construction))
-  const body = { measures: set.measures }
+  const body = bodyOfSet(set, context)
   const { choices, finishPlan, lay, quantity } = asked
   const reckoned = estimate({ construction: construction.id, body, choices, cloth, finishPlan, lay }, habits)
   return {

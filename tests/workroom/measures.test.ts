@@ -146,6 +146,29 @@ describe('a garment drafted by estimates', () => {
   })
 })
 
+describe('a garment for a child', () => {
+  type Draft = { cautions: { code: string }[] }
+  const cautions = async (client: object, measures: object) => {
+    const { done } = workroom()
+    const { client: added } = await done<{ client: Id }>('client.add', { name: 'Wat', ...client })
+    const { measurementSet } = await done<{ measurementSet: Id }>('measurementSet.add', {
+      ...{ clientId: added.id, measures, unit: 'mm' },
+    })
+    const asked = { construction: 'goredUndertunic', measurementSetId: measurementSet.id }
+    const draft = await done<Draft>('garment.draft', asked)
+    return draft.cautions.map(({ code }) => code).filter((code) => code.includes('cords'))
+  }
+
+  test('carries the rules on cords, by the birth day and else by the stature (EN 14682)', async () => {
+    expect(await cautions({ birthDay: '2021-05-01' }, WOMAN)).toEqual(['draft.caution.cordsSmall'])
+    expect(await cautions({ birthDay: '2014-05-01' }, WOMAN)).toEqual(['draft.caution.cordsChild'])
+    expect(await cautions({ birthDay: '1990-05-01' }, WOMAN)).toEqual([])
+    expect(await cautions({}, WOMAN)).toEqual([])
+    const scaled = Object.fromEntries(Object.entries(WOMAN).map(([id, mm]) => [id, mm * 0.8]))
+    expect(await cautions({}, scaled)).toEqual(['draft.caution.cordsSmall'])
+  })
+})
+
 describe('a client who is to be forgotten', () => {
   test('is given all that is kept of her, and leaves nothing when there are no quotes', async () => {
     const { done, refusal, store, context, client, set } = await measured()

@@ -215,6 +215,10 @@ export const draft = {
   'draft.mend.neckEase': 'Give the neck less ease.',
   'draft.mend.sweep': 'Give more sweep: wider gores or more of them.',
   'draft.mend.length': 'Shorten the tunic.',
+  'draft.caution.cordsSmall':
+    'For a small child: no cord or tie at hood, neck or head, and none behind; close the neck with a button or a stitched slit. EN 14682 and local rules decide.',
+  'draft.caution.cordsChild':
+    'For a child: no free ends of cords at hood or neck, short ones elsewhere and none hanging below the hem. EN 14682 and local rules decide.',
   'draft.caution.dust':
     'Old or unwashed cloth gives off dust; air the room, and mind fibre and dye allergies.',
   'draft.caution.iron': 'Try the iron on a scrap first, and never leave it hot and alone.',

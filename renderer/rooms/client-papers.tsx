@@ -19,10 +19,16 @@ export function ClientPapers({ id, name }: Props) {
       const shown = await workroom.bridge.paper(document.id)
       if (!shown.ok) throw new Error(shown.error.message)
     })
+  const form = () =>
+    doing.run(async () => {
+      const { name: file, text } = await workroom.ask('measuringForm.write', {})
+      // Spreadsheets take it for UTF-8 by its mark alone.
+      saved(file, `\uFEFF${text}`, 'text/csv')
+    })
   const giveOut = () =>
     doing.run(async () => {
       const kept = await workroom.ask('client.export', { id })
-      saved(`${name}.json`, JSON.stringify(kept, null, 2))
+      saved(`${name}.json`, JSON.stringify(kept, null, 2), 'application/json')
     })
   const forget = () =>
     doing.run(async () => {
@@ -34,6 +40,9 @@ export function ClientPapers({ id, name }: Props) {
       <div className="lay-tools">
         <Button onPress={() => void print()} busy={doing.busy}>
           {tell('screen.client.sheet')}
+        </Button>
+        <Button onPress={() => void form()} busy={doing.busy}>
+          {tell('screen.client.form')}
         </Button>
         <Button onPress={() => void giveOut()} busy={doing.busy}>
           {tell('screen.client.export')}
@@ -57,9 +66,9 @@ export function ClientPapers({ id, name }: Props) {
 }
 
 /** Hands a text over as a file. */
-function saved(name: string, text: string): void {
+function saved(name: string, text: string, type: string): void {
   const link = document.createElement('a')
-  link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }))
+  link.href = URL.createObjectURL(new Blob([text], { type }))
   link.download = name
   link.click()
   URL.revokeObjectURL(link.href)

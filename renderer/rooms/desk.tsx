@@ -1,4 +1,5 @@
 import { type ReactNode, useState } from 'react'
+import type { TapedMeasure } from '../../core/draw/tape.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { ChoicesForm, type Chosen } from '../desk/choices-form.tsx'
 import { LayRoom } from '../desk/lay-room.tsx'
@@ -138,6 +139,10 @@ function Reckoning({ wearerId, field, sets, clients, cloths }: ReckoningProps) {
       const { quote } = await workroom.ask('quote.save', { customerId, lines: [line] })
       goTo('quotes', quote.id)
     })
+  const estimated = Object.entries(sets.find(({ id }) => id === setId)?.measures ?? {})
+    .filter(([, { source }]) => source === 'estimated')
+    .map(([id]) => tell(`measure.name.${id as TapedMeasure}`))
+    .join(', ')
   const wrongChoice =
     refused?.field?.startsWith('choices.') === true ? refused.field.slice('choices.'.length) : undefined
   return (
@@ -152,6 +157,7 @@ function Reckoning({ wearerId, field, sets, clients, cloths }: ReckoningProps) {
             id,
             name: tell('screen.measure.of', { day: { date: day } }),
           }))}
+          help={estimated.length === 0 ? undefined : tell('screen.desk.estimated', { measures: estimated })}
         />
         <SelectField label={tell('screen.desk.cloth')} value={clothId} onChange={setCloth} options={cloths} />
         <SelectField

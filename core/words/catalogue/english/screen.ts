@@ -38,6 +38,7 @@ export const screen = {
   'screen.measure.about':
     'In the order one takes them. Fractions and other units are understood: 38 1/2, 97.8 cm, 38½ in. Leave empty what you did not take.',
   'screen.client.sheet': 'Blank measuring sheet',
+  'screen.client.form': 'Form to fill in by computer',
   'screen.client.export': 'Give out what is kept of her',
   'screen.client.forget': 'Forget this client',
   'screen.client.forget.about':
@@ -117,6 +118,8 @@ export const screen = {
   'screen.desk.wearer': 'For',
   'screen.desk.measures': 'Measures',
   'screen.desk.cloth': 'Cloth',
+  'screen.desk.estimated':
+    'Estimated, not taken: {measures}. Quote by them if you must; measure before you cut.',
   'screen.desk.plan': 'Sewn',
   'screen.desk.customer': 'Who pays',
   'screen.desk.quantity': 'How many',

@@ -79,9 +79,8 @@ describe.runIf(hasBrowser)(`measures on screen${withoutBrowser}`, () => {
     await page.getByRole('button', { name: 'Keep these measures' }).click()
 
     const set = page.locator('.sheet', { has: page.getByRole('heading', { name: /^Measures of/ }) })
-    await set.waitFor()
+    await expect.poll(() => set.textContent()).toContain('calf girth (rows on the river)')
     const text = (await set.textContent())!
-    expect(text).toContain('calf girth (rows on the river)')
     expect(text).toMatch(/neck girthestimated \d/)
     expect(text).toMatch(/upper arm girthL \d.* R \d/)
 

@@ -1,6 +1,8 @@
 import { CONSTRUCTIONS, draftGarment } from '../../core/draft/constructions.ts'
 import { faultsOfLay } from '../../core/lay/check.ts'
 import { firstLay } from '../../core/lay/first-lay.ts'
+import { lengthsOf } from '../../core/measure/body.ts'
+import { doubtsOf } from '../../core/measure/doubts.ts'
 import { estimate } from '../../core/price/estimate.ts'
 import { FINISH_PLANS } from '../../core/sew/finish-plans.ts'
 import { sew } from '../../core/sew/sewing.ts'
@@ -60,6 +62,7 @@ const timings: Timing[] = [
   timed('independent check of a lay', lays, (lay) =>
     faultsOfLay(lay, drafts[lays.indexOf(lay)]!.pieces, cloth),
   ),
+  timed('a set of measures looked over', lays, () => doubtsOf(lengthsOf(body), 'women')),
   timed('sewing', drafts, (draft) => sew(draft, FINISH_PLANS.allByHand, 0.4, threadRules)),
 ]
 timings.push(...(await screenTimings()))

@@ -55,7 +55,8 @@ export function refuseUnprintable(snapshot: QuoteSnapshot): void {
     ['letterhead.phone', house.phone],
     ['customer.name', customer.name],
     ...customer.address.map((text, i) => [`customer.address.${i}`, text] as const),
-    ...lines.flatMap(({ wearer, cloth }, i) => [
+    ...lines.flatMap(({ wearer, cloth, measurementSet }, i) => [
+      ...(measurementSet.told ?? []).map((text) => [`lines.${i}.measurementSetId`, text] as const),
       [`lines.${i}.wearer.name`, wearer.name] as const,
       [`lines.${i}.cloth.name`, cloth.name] as const,
     ]),

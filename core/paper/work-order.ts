@@ -45,6 +45,7 @@ export function workOrder(sheet: GarmentSheet): PaperDocument {
       tell('paper.order.measures', { day: { date: line.measurementSet.day } }),
       measureTable(line, reader),
     ),
+    ...(line.measurementSet.told ?? []).map((words): Block => ({ kind: 'paragraph', words, before: 0.6 })),
     ...choiceTables(sheet, reader),
     heading(tell('paper.order.pieces')),
     pieceTable(draft, reader),

@@ -28,7 +28,8 @@ export type QuotedCloth = Cloth & { id?: string; name: string; fibre: string; pr
 export type QuoteLine = {
   id: string
   wearer: { id: string; name: string }
-  measurementSet: { id: string; day: Day }
+  /** `told` is what was said besides the measures: worn under the tape, posture, allergies, notes. */
+  measurementSet: { id: string; day: Day; told?: string[] }
   body: Body
   quantity: number
   construction: string

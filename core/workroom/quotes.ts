@@ -7,7 +7,7 @@ import type { QuotedCloth } from '../quote/types.ts'
 import { getClient } from '../store/clients.ts'
 import { getCloth } from '../store/cloths.ts'
 import { takeNumber } from '../store/counters.ts'
-import { getMeasurementSet, markUsed } from '../store/measurement-sets.ts'
+import { getMeasurementSet, type MeasurementSet, markUsed } from '../store/measurement-sets.ts'
 import { getQuote, insertQuote, listQuotes, type QuoteStanding, setQuoteState } from '../store/quotes.ts'
 import { type PhraseCode, phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
@@ -141,7 +141,7 @@ function lineOf(asked: Line, habits: Habits, context: Context): LineDraft {
   return {
     id: context.newId(),
     wearer: { id: wearer.id, name: wearer.name },
-    measurementSet: { id: set.id, day: set.day },
+    measurementSet: { id: set.id, day: set.day, told: toldIn(set) },
     body,
     quantity,
     construction: construction.id,
@@ -178,3 +178,7 @@ const inShort = ({ id, number, customerId, day, state, snapshot }: QuoteStanding
   total: snapshot.total,
   supersedes: snapshot.supersedes ?? null,
 })
+
+/** What a set says in words. */
+const toldIn = ({ over, note, remarks, notes }: MeasurementSet): string[] =>
+  [over, note, ...Object.values(remarks), ...Object.values(notes)].filter((text) => text !== '')

@@ -2,6 +2,7 @@ import { pathLength } from '../geometry/path.ts'
 import { arc, line, pathBox, pointAt, segmentBox } from '../geometry/segment.ts'
 import type { Path, Point, Segment } from '../geometry/types.ts'
 import { phrase } from '../words/phrase.ts'
+import { Refusal } from '../words/refusal.ts'
 import { makePiece, type Side } from './pieces.ts'
 import { seam, totalsOf, wholeEdge } from './seams.ts'
 import type { Draft, Edge, Piece, Seam, Span, Step } from './types.ts'
@@ -41,10 +42,20 @@ function tooWide({ pieces }: Draft, usable: number): Piece | undefined {
 function joinedOn(draft: Draft, piece: Piece, usable: number): Draft | undefined {
   const allowances = allowancesOf(draft, piece)
   for (const at of joins(piece, usable, allowances.main)) {
-    const parts = partsOf(piece, at, allowances)
+    const parts = sewable(() => partsOf(piece, stripOf(draft, piece), at, allowances))
     if (parts !== undefined) return withParts(draft, piece, parts)
   }
   return undefined
+}
+
+/** A part that ends too thin for its allowances is no part. */
+function sewable<T>(parts: () => T): T | undefined {
+  try {
+    return parts()
+  } catch (error) {
+    if (error instanceof Refusal) return undefined
+    throw error
+  }
 }
 
 function allowancesOf({ seams }: Draft, piece: Piece): typeof FELLED {
@@ -86,7 +97,7 @@ type Portion = { edge: Edge; main: boolean; path: Path; from: number; to: number
 type Parts = { main: Piece; strip: Piece; portions: Portion[] }
 
 /** The piece cut through on an upright line; undefined when that is not one cut from side to side. */
-function partsOf(piece: Piece, at: number, allowances: typeof FELLED): Parts | undefined {
+function partsOf(piece: Piece, stripId: string, at: number, allowances: typeof FELLED): Parts | undefined {
   const ring = piece.edges.filter(({ on }) => on === 'outline').flatMap((edge) => portionsOf(edge, at))
   const begins = ring.findIndex(({ main }, i) => main && !ring[(i + ring.length - 1) % ring.length]!.main)
   if (begins < 0) return undefined
@@ -106,10 +117,10 @@ function partsOf(piece: Piece, at: number, allowances: typeof FELLED): Parts | u
   const part = (portions: readonly Portion[], main: boolean, allowance: number): Piece => {
     const mine = ({ x }: Point) => x < at === main
     const { outline: _, cut: __, edges, openings, slits, ...rest } = piece
-    const own = main ? rest : stripNames(rest)
+    const own = main ? rest : stripNames(rest, stripId)
     const kept = openings.filter(({ finished }) => mine(finished[0]!.from))
     return makePiece(own, {
-      sides: sides(portions, joinOf(piece), allowance),
+      sides: sides(portions, joinOf(stripId), allowance),
       openings: kept.map(({ id }) => ({ id, sides: edges.filter(({ on }) => on === id) })),
       slits: slits.filter(({ open }) => mine(open)),
     })
@@ -122,16 +133,22 @@ function partsOf(piece: Piece, at: number, allowances: typeof FELLED): Parts | u
 }
 
 /** A strip goes by the name of its piece; its sizes are not among those a maker writes down. */
-const stripNames = <T extends Pick<Piece, 'id' | 'name' | 'copies' | 'sizes'>>(rest: T): T => ({
+const stripNames = <T extends Pick<Piece, 'id' | 'name' | 'copies' | 'sizes'>>(rest: T, id: string): T => ({
   ...rest,
-  id: stripOf(rest.id),
+  id,
   name: phrase('draft.piece.strip', { piece: rest.name }),
   copies: rest.copies.map((copy) => ({ ...copy, name: phrase('draft.piece.strip', { piece: copy.name }) })),
   sizes: [],
 })
-const stripOf = (piece: string): string => `${piece}-strip`
-/** The edge of a join, on both parts; a strip that is joined again has another one. */
-const joinOf = ({ id }: Piece): string => `join-${stripOf(id)}`
+/** A piece may be given a strip more than once. */
+function stripOf({ pieces }: Draft, { id }: Piece): string {
+  const taken = (strip: string) => pieces.some((piece) => piece.id === strip)
+  let strip = `${id}-strip`
+  for (let n = 2; taken(strip); n++) strip = `${id}-strip-${n}`
+  return strip
+}
+/** The edge of a join, on both parts. */
+const joinOf = (strip: string): string => `join-${strip}`
 
 /** An edge in its runs on either side of the line, with where they lie along it. */
 function portionsOf(edge: Edge, at: number): Portion[] {
@@ -177,8 +194,8 @@ function withParts(draft: Draft, piece: Piece, { main, strip, portions }: Parts)
       seam({
         ...{ id: `${strip.id}-${copy.id}`, kind: 'piecing', finish: finishOf(draft, piece) },
         name: phrase('draft.seam.piecing', { piece: copy.name }),
-        a: [wholeEdge(pieces, main.id, copy.id, joinOf(piece))],
-        b: [wholeEdge(pieces, strip.id, copy.id, joinOf(piece))],
+        a: [wholeEdge(pieces, main.id, copy.id, joinOf(strip.id))],
+        b: [wholeEdge(pieces, strip.id, copy.id, joinOf(strip.id))],
       }),
   )
   const seams = [...joins, ...draft.seams.map((one) => ({ ...one, a: moved(one.a), b: moved(one.b) }))]

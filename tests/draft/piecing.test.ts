@@ -51,6 +51,20 @@ describe('a piece wider than the cloth', () => {
     }
   })
 
+  test('may be given a strip on both sides, each a piece of its own', () => {
+    const stout = {
+      ...{ stature: 2021, cervicalHeight: 1773, waistHeight: 1170, insideLegHeight: 851, kneeHeight: 496 },
+      ...{ bustGirth: 1665, waistGirth: 1166, hipGirth: 1466, neckBaseGirth: 533, headGirth: 548 },
+      ...{ shoulderLength: 124, armLength: 620, upperArmGirth: 610, forearmGirth: 493, elbowGirth: 544 },
+      ...{ handGirth: 209, calfGirth: 633 },
+    }
+    const made = pieced(goredUndertunic.draft(bodyOf(stout), {}, 'mm'), 560)
+    const ids = made.pieces.map(({ id }) => id)
+    expect(new Set(ids).size).toBe(ids.length)
+    expect(ids.filter((id) => id.startsWith('sleeve-strip'))).toHaveLength(2)
+    expect(faultsOf(made)).toEqual([])
+  })
+
   test('makes garments that can be sewn and cut from a narrow loom’s cloth, whatever the body', () => {
     let joined = 0
     fc.assert(

@@ -5,12 +5,15 @@ import { Refusal, refusingAt } from '../words/refusal.ts'
 import type { LengthUnit } from '../words/units.ts'
 import type { Asked } from './choices.ts'
 import type { Construction } from './construction.ts'
+import { apron } from './constructions/apron.ts'
 import { goredUndertunic } from './constructions/gored-undertunic.ts'
+import { kerchief } from './constructions/kerchief.ts'
+import { petticoat } from './constructions/petticoat.ts'
 import { cordCautions } from './cords.ts'
 import type { Draft } from './types.ts'
 
 /** Every garment the planner can draft. */
-export const CONSTRUCTIONS: readonly Construction[] = [goredUndertunic]
+export const CONSTRUCTIONS: readonly Construction[] = [goredUndertunic, petticoat, apron, kerchief]
 
 /** @throws Refusal when there is no such construction */
 export function constructionOf(id: string): Construction {

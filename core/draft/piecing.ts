@@ -61,8 +61,9 @@ function sewable<T>(parts: () => T): T | undefined {
 function allowancesOf({ seams }: Draft, piece: Piece): typeof FELLED {
   const first = seams.find(({ a, b }) => [...a, ...b].some((span) => span.piece === piece.id))
   if (first?.finish === 'felled') return FELLED
-  const plain = Math.max(...piece.edges.filter(({ turned }) => !turned).map(({ allowance }) => allowance))
-  return { main: plain, strip: plain }
+  const plain = piece.edges.filter(({ turned }) => !turned).map(({ allowance }) => allowance)
+  // What is hemmed all round shows both its faces, and its joins are felled.
+  return plain.length === 0 ? FELLED : { main: Math.max(...plain), strip: Math.max(...plain) }
 }
 
 /** Where a join may lie, from the near side of the piece, the widest main part first. */
@@ -214,10 +215,10 @@ function withParts(draft: Draft, piece: Piece, { main, strip, portions }: Parts)
   }
 }
 
-const finishOf = ({ seams }: Draft, piece: Piece): Seam['finish'] =>
-  seams.find(({ a, b }) => [...a, ...b].some((span) => span.piece === piece.id))?.finish === 'felled'
-    ? 'felled'
-    : 'open'
+const finishOf = ({ seams }: Draft, piece: Piece): Seam['finish'] => {
+  const first = seams.find(({ a, b }) => [...a, ...b].some((span) => span.piece === piece.id))
+  return first === undefined || first.finish === 'felled' ? 'felled' : 'open'
+}
 
 /** A span of the whole piece, on the parts it now lies on. */
 function onParts(span: Span, portions: readonly Portion[], strip: Piece): Span[] {

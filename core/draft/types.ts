@@ -68,6 +68,7 @@ export type SeamKind =
   | 'facing'
   | 'facingJoin'
   | 'piecing'
+  | 'band'
 
 /** How the allowances of a seam end: pressed open and left, or one folded over the other and felled. */
 export type SeamFinish = 'open' | 'felled' | 'faced'
@@ -80,12 +81,14 @@ export type Seam = {
   a: Span[]
   b: Span[]
   ratio: number
+  /** Rows of gathering thread run through side a. */
+  gathers?: number
   finish: SeamFinish
   /** Finished length in mm (of side b). */
   length: number
 }
 
-export type HemKind = 'neck' | 'slit' | 'wrist' | 'bottom' | 'facingEdge'
+export type HemKind = 'neck' | 'slit' | 'wrist' | 'bottom' | 'facingEdge' | 'edge' | 'band'
 
 /** A span turned and sewn. `depth` is the finished depth, `allowance` depth + first turning, in mm. */
 export type Hem = {
@@ -117,6 +120,7 @@ export type OperationId =
   | 'tryOn'
   | 'hangBias'
   | 'levelHem'
+  | 'setGathers'
   | 'finalPress'
 
 /** One operation of the making, in order. Seams and hems are named by id; each is sewn in one step. */

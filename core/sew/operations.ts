@@ -22,5 +22,6 @@ export const OPERATION: Record<OperationId, Operation> = {
   tryOn: { unit: 'each', minutes: 30, skill: 'fitting' },
   hangBias: { unit: 'each', minutes: 5, skill: 'fitting' },
   levelHem: { unit: 'metre', minutes: 6, skill: 'fitting' },
+  setGathers: { unit: 'metre', minutes: 12, skill: 'handSewing' },
   finalPress: { unit: 'squareMetre', minutes: 4, skill: 'pressing' },
 }

@@ -14,7 +14,7 @@ export const DEFAULT_THREAD_RULES: ThreadRules = {
 }
 
 /** Layers a row of stitches goes through: a seam joins two; a fold felled down lies double on the cloth. */
-export const LAYERS = { join: 2, fell: 3, edge: 1, hem: 3, reinforce: 2 } as const
+export const LAYERS = { gather: 1, join: 2, fell: 3, edge: 1, hem: 3, reinforce: 2 } as const
 
 /** Minutes to match, pin, fasten on and off, whatever the length of a row (common practice). */
 export const MINUTES_PER_ROW = 2

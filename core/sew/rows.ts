@@ -5,18 +5,20 @@ import { LAYERS, MINUTES_PER_ROW, SPREAD } from './parameters.ts'
 import { STITCH } from './stitches.ts'
 import type { FinishPlan, Row } from './types.ts'
 
-/** Rows that sew a seam: the joining line, then the fell, or both raw edges where they are kept from fraying. */
+/** Rows that sew a seam: gathering threads where it has them, the joining line, then the fell, or both raw edges where they are kept from fraying. */
 export function seamRows(
   step: string,
-  { id, length, finish }: Seam,
+  { id, length, finish, ratio, gathers = 0 }: Seam,
   plan: FinishPlan,
   thickness: number,
 ): Row[] {
   const row = (purpose: Row['purpose'], stitch: StitchId, mm: number) =>
     rowOf(step, id, purpose, stitch, mm, thickness)
-  const join = row('join', plan.seams, length)
-  if (finish === 'felled') return [join, row('fell', plan.felling, length)]
-  return finish === 'open' && plan.edges !== null ? [join, row('edge', plan.edges, 2 * length)] : [join]
+  // Gathering threads are run by hand under every plan: they are drawn up, and stay until the seam is sewn.
+  const drawn = Array.from({ length: gathers }, () => row('gather', 'running', length * ratio))
+  const joined = [...drawn, row('join', plan.seams, length)]
+  if (finish === 'felled') return [...joined, row('fell', plan.felling, length)]
+  return finish === 'open' && plan.edges !== null ? [...joined, row('edge', plan.edges, 2 * length)] : joined
 }
 
 /** The one row that sews a hem: neck, slit and the edge of their facing are worked by their own stitch, the rest as seen or hidden. */

@@ -27,7 +27,7 @@ export type Row = {
   step: string
   /** Seam or hem sewn. */
   of: string
-  purpose: 'join' | 'fell' | 'edge' | 'hem' | 'reinforce'
+  purpose: 'gather' | 'join' | 'fell' | 'edge' | 'hem' | 'reinforce'
   stitch: StitchId
   length: number
   /** Stitches per centimetre. */

@@ -104,13 +104,18 @@ type ReckoningProps = {
   cloths: Cloth[]
 }
 
-const CONSTRUCTION = 'goredUndertunic'
+/** What is drafted until another garment is chosen. */
+const FIRST = 'goredUndertunic'
 
 /** Everything set for one garment, and what comes of it, reckoned anew with every key. */
 function Reckoning({ wearerId, field, sets, clients, cloths }: ReckoningProps) {
   const { workroom } = useHouse()
   const tell = useTell()
-  const { value: construction } = useQuery('construction.describe', { id: CONSTRUCTION })
+  const [constructionId, setConstruction] = useState(FIRST)
+  const { value: catalogue } = useQuery('constructions.list', {})
+  const { value: described } = useQuery('construction.describe', { id: constructionId })
+  // The last garment's form is not shown while the next one's is on its way.
+  const construction = described?.id === constructionId ? described : undefined
   const { value: plans } = useQuery('finishPlans.list', {})
   const [setId, setSet] = useState(sets.at(-1)!.id)
   const [clothId, setCloth] = useState(cloths[0]!.id)
@@ -121,7 +126,7 @@ function Reckoning({ wearerId, field, sets, clients, cloths }: ReckoningProps) {
   const [quantity, setQuantity] = useState('1')
   const [choices, setChoices] = useState<Chosen>({})
   const saving = useDoing()
-  const asked = { construction: CONSTRUCTION, measurementSetId: setId, clothId, choices }
+  const asked = { construction: constructionId, measurementSetId: setId, clothId, choices }
   const table = useLay(asked)
   const { estimate, refused, busy } = useEstimate({ ...asked, finishPlan, lay: table.wish })
   const save = () =>
@@ -129,7 +134,7 @@ function Reckoning({ wearerId, field, sets, clients, cloths }: ReckoningProps) {
       const line = {
         wearerId,
         measurementSetId: setId,
-        construction: CONSTRUCTION,
+        construction: constructionId,
         choices,
         clothId,
         finishPlan,
@@ -149,6 +154,16 @@ function Reckoning({ wearerId, field, sets, clients, cloths }: ReckoningProps) {
     <>
       <section className="desk-choices stack" aria-label={tell('screen.desk.choices')}>
         {field}
+        <SelectField
+          label={tell('screen.desk.garment')}
+          value={constructionId}
+          onChange={(id) => {
+            setConstruction(id)
+            setChoices({})
+          }}
+          options={catalogue?.constructions ?? []}
+          help={catalogue?.constructions.find(({ id }) => id === constructionId)?.summary}
+        />
         <SelectField
           label={tell('screen.desk.measures')}
           value={setId}

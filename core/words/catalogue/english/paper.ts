@@ -109,6 +109,7 @@ export const paper = {
   'paper.step.column.time': 'Time',
   'paper.step.column.actual': 'Took',
   'paper.step.hemAllowance': '{depth} ({allowance})',
+  'paper.purpose.gather': '– gathered',
   'paper.purpose.join': 'joined',
   'paper.purpose.fell': '– felled',
   'paper.purpose.edge': '– edges',

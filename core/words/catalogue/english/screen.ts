@@ -115,6 +115,7 @@ export const screen = {
   'screen.remnant.used': 'used up',
   'screen.desk.choices': 'Choices',
   'screen.desk.results': 'What comes of them',
+  'screen.desk.garment': 'Garment',
   'screen.desk.wearer': 'For',
   'screen.desk.measures': 'Measures',
   'screen.desk.cloth': 'Cloth',

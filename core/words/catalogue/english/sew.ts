@@ -22,6 +22,7 @@ export const sew = {
   'sew.operation.tryOn': 'fitting',
   'sew.operation.hangBias': 'hang',
   'sew.operation.levelHem': 'level the hem',
+  'sew.operation.setGathers': 'draw up and set gathers',
   'sew.operation.finalPress': 'last pressing',
   'sew.unit.squareMetre': 'm²',
   'sew.unit.metre': 'm',

@@ -1,0 +1,125 @@
+import { type Body, lengthOf } from '../../measure/body.ts'
+import { phrase } from '../../words/phrase.ts'
+import type { LengthUnit } from '../../words/units.ts'
+import { type Asked, type Choices, readChoices } from '../choices.ts'
+import { type Construction, refuseMissing } from '../construction.ts'
+import { fitCheck } from '../fit.ts'
+import { makingOf, work } from '../making.ts'
+import { hem, totalsOf, wholeEdge } from '../seams.ts'
+import { bandPiece, bandSewn } from '../shapes/band.ts'
+import { alone, rectangle } from '../shapes/rectangle.ts'
+import type { Draft } from '../types.ts'
+import { assertSewable } from '../verify.ts'
+
+const CHOICES = {
+  skirtLength: { kind: 'length', range: [250, 1200] },
+  apronBand: { kind: 'length', range: [150, 1200] },
+  fullness: { kind: 'count', options: [1.5, 2, 2.5, 3], default: 2 },
+  bandDepth: { kind: 'length', range: [12, 80], default: 25 },
+  tieLength: { kind: 'length', range: [200, 1200], default: 650 },
+  bottomHem: { kind: 'length', range: [5, 80], default: 20 },
+} as const satisfies Choices
+
+/** All common practice, mm and parts of one. */
+const TURNING = 6
+const GATHERED = 10
+const ROWS = 2
+/** The band covers this part of the waist; the apron ends this far above the floor. */
+const OF_WAIST = 0.5
+const OFF_FLOOR = 0.3
+/** What the ties need beyond the waist for a bow. */
+const BOW = 300
+const FLOOR_CLEARANCE = 20
+
+/** A straight width gathered to a band with ties: worn for work and for show in most centuries. */
+export const apron: Construction = {
+  id: 'apron',
+  // From memory.
+  sources: ['The Workwoman’s Guide (1838), of aprons'],
+  required: [['waistGirth'], ['waistHeight']],
+  useful: [],
+  choices: CHOICES,
+  often: ['skirtLength', 'apronBand', 'fullness'],
+  draft,
+  describe: ({ sizes }) => [
+    phrase('draft.describe.apron', { length: { mm: sizes[0]!.mm }, width: { mm: sizes[1]!.mm } }),
+  ],
+}
+
+function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
+  refuseMissing(apron, body)
+  const chosen = readChoices(CHOICES, asked, unit)
+  const [waist, height] = [lengthOf(body, 'waistGirth')!, lengthOf(body, 'waistHeight')!]
+  const length = chosen.skirtLength ?? Math.round(height * (1 - OFF_FLOOR))
+  const band = {
+    length: chosen.apronBand ?? Math.round(waist * OF_WAIST),
+    depth: chosen.bandDepth,
+    tie: chosen.tieLength,
+  }
+  const width = band.length * chosen.fullness
+  const narrow = { allowance: 2 * TURNING, turned: true }
+  const name = phrase('draft.piece.apron')
+  const pieces = [
+    rectangle({
+      ...{ id: 'apron', name, copies: alone('apron', name), width, length },
+      sides: {
+        bottom: { allowance: chosen.bottomHem + TURNING, turned: true },
+        right: narrow,
+        top: { allowance: GATHERED },
+        left: narrow,
+      },
+    }),
+    bandPiece(band),
+  ]
+  const edge = (id: string) => wholeEdge(pieces, 'apron', 'apron', id)
+  const sewn = bandSewn(band, [edge('top')], ROWS)
+  const hems = [
+    hem({
+      ...{ id: 'sides', kind: 'edge', name: phrase('draft.hem.sides'), seen: true, fullness: 0 },
+      ...{ depth: TURNING, allowance: narrow.allowance, spans: [edge('right'), edge('left')] },
+    }),
+    hem({
+      ...{ id: 'bottom', kind: 'bottom', name: phrase('draft.hem.bottom'), seen: true, fullness: 0 },
+      ...{ depth: chosen.bottomHem, allowance: chosen.bottomHem + TURNING, spans: [edge('bottom')] },
+    }),
+    ...sewn.hems,
+  ]
+  const { step, sewing, hemming, before, after } = makingOf(pieces, sewn.seams, hems)
+  return assertSewable({
+    construction: apron.id,
+    choices: { ...chosen, skirtLength: length, apronBand: band.length },
+    ...{ pieces, seams: sewn.seams, hems },
+    steps: [
+      ...before,
+      step(
+        'edges',
+        'hem',
+        [],
+        hemming(({ kind }) => kind !== 'band'),
+      ),
+      step('band', 'sew', [work('setGathers', band.length / 1000)], {
+        seams: sewing(() => true).seams,
+        hems: hemming(({ kind }) => kind === 'band').hems,
+      }),
+      ...after,
+    ],
+    fit: [
+      fitCheck(body, {
+        ...{ id: 'ties', bound: 'least', mend: phrase('draft.mend.tieLength') },
+        garment: () => band.length + 2 * band.tie,
+        needs: () => waist + BOW,
+      }),
+      fitCheck(body, {
+        ...{ id: 'floor', bound: 'most', mend: phrase('draft.mend.skirtLength') },
+        garment: () => length,
+        needs: () => height - FLOOR_CLEARANCE,
+      }),
+    ],
+    cautions: [phrase('draft.caution.flame')],
+    sizes: [
+      { id: 'length', name: phrase('draft.finished.skirtLength'), mm: length },
+      { id: 'width', name: phrase('draft.finished.width'), mm: width },
+    ],
+    totals: totalsOf(pieces, sewn.seams, hems),
+  })
+}

@@ -6,6 +6,7 @@ import type { LengthUnit } from '../words/units.ts'
 import type { Asked } from './choices.ts'
 import type { Construction } from './construction.ts'
 import { apron } from './constructions/apron.ts'
+import { drawers } from './constructions/drawers.ts'
 import { goredUndertunic } from './constructions/gored-undertunic.ts'
 import { kerchief } from './constructions/kerchief.ts'
 import { petticoat } from './constructions/petticoat.ts'
@@ -13,7 +14,7 @@ import { cordCautions } from './cords.ts'
 import type { Draft } from './types.ts'
 
 /** Every garment the planner can draft. */
-export const CONSTRUCTIONS: readonly Construction[] = [goredUndertunic, petticoat, apron, kerchief]
+export const CONSTRUCTIONS: readonly Construction[] = [goredUndertunic, petticoat, drawers, apron, kerchief]
 
 /** @throws Refusal when there is no such construction */
 export function constructionOf(id: string): Construction {

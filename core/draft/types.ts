@@ -121,6 +121,7 @@ export type OperationId =
   | 'hangBias'
   | 'levelHem'
   | 'setGathers'
+  | 'drawCord'
   | 'finalPress'
 
 /** One operation of the making, in order. Seams and hems are named by id; each is sewn in one step. */

@@ -23,5 +23,6 @@ export const OPERATION: Record<OperationId, Operation> = {
   hangBias: { unit: 'each', minutes: 5, skill: 'fitting' },
   levelHem: { unit: 'metre', minutes: 6, skill: 'fitting' },
   setGathers: { unit: 'metre', minutes: 12, skill: 'handSewing' },
+  drawCord: { unit: 'each', minutes: 8, skill: 'handSewing' },
   finalPress: { unit: 'squareMetre', minutes: 4, skill: 'pressing' },
 }

@@ -69,3 +69,26 @@ describe('a kerchief', () => {
     expect(failing('kerchief', { side: 400 })).toEqual(['ties'])
   })
 })
+
+describe('drawers', () => {
+  const THROUGH = { ...WOMAN, totalCrotchLength: 720, thighGirth: 590 }
+  const draft = drafted('drawers', { crotchGusset: 160, hipEase: 260 }, THROUGH)
+  const rise = Math.round((720 + 120 - 160 * Math.SQRT2) / 2)
+  const inseam = WOMAN.insideLegHeight - (WOMAN.kneeHeight - 60)
+
+  test('come to the seams and area reckoned by hand', () => {
+    expect(draft.totals.seams.gusset).toBeCloseTo(4 * 160, 6)
+    expect(draft.totals.seams.side).toBeCloseTo(2 * rise + 2 * inseam, 6)
+    const leg = (WOMAN.hipGirth + 260) / 2
+    expect(draft.totals.hems).toMatchObject({ edge: 2 * leg, bottom: 2 * leg })
+    expect(draft.totals.area).toBeCloseTo(2 * leg * (rise + 160 + inseam) + 160 ** 2, 3)
+    // The way through the crotch goes over the square from corner to corner.
+    expect(2 * rise + 160 * Math.SQRT2).toBeGreaterThanOrEqual(720 + 119)
+  })
+
+  test('tell what is wrong with a bad choice', () => {
+    expect(failing('drawers', { hipEase: 100 }, { ...THROUGH, thighGirth: 780 })).toEqual(['thigh'])
+    expect(failing('drawers', { rise: 150 }, THROUGH)).toEqual(['seatDepth'])
+    expect(failing('drawers', { rise: 400, drawersLength: 'ankle' }, THROUGH)).toEqual(['floor'])
+  })
+})

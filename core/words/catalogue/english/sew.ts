@@ -23,6 +23,7 @@ export const sew = {
   'sew.operation.hangBias': 'hang',
   'sew.operation.levelHem': 'level the hem',
   'sew.operation.setGathers': 'draw up and set gathers',
+  'sew.operation.drawCord': 'leave an opening in the casing and draw the cord through',
   'sew.operation.finalPress': 'last pressing',
   'sew.unit.squareMetre': 'm²',
   'sew.unit.metre': 'm',

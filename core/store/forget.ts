@@ -1,47 +1,90 @@
-import { eq, inArray, or } from 'drizzle-orm'
-import type { Client } from './clients.ts'
-import { getClient } from './clients.ts'
+import { and, eq, inArray, ne, or } from 'drizzle-orm'
+import type { QuoteSnapshot } from '../quote/types.ts'
+import { type Client, getClient } from './clients.ts'
 import { measurementSetsOf } from './measurement-sets.ts'
 import type { Db } from './open.ts'
-import { change, client, forgotten, measurementSet, quote, quoteGarment, sheet } from './schema.ts'
+import { change, client, document, forgotten, measurementSet, quote, quoteGarment, sheet } from './schema.ts'
 
-/** Numbers of the quotes that a client ordered or is to wear something of. */
-export const quotesWith = (db: Db, clientId: string): string[] => [
-  ...new Set(
-    db
-      .select({ number: quote.number })
-      .from(quote)
-      .leftJoin(quoteGarment, eq(quoteGarment.quoteId, quote.id))
-      .where(or(eq(quote.customerId, clientId), eq(quoteGarment.wearerId, clientId)))
-      .all()
-      .map(({ number }) => number),
-  ),
-]
+type Kept = { id: string; number: string; snapshot: QuoteSnapshot }
 
-/** What is left of a client in the book when quotes must be kept. */
+/** The quotes that a client ordered or is to wear something of. */
+export const quotesWith = (db: Db, clientId: string): Kept[] => {
+  const ids = db
+    .select({ id: quote.id })
+    .from(quote)
+    .leftJoin(quoteGarment, eq(quoteGarment.quoteId, quote.id))
+    .where(or(eq(quote.customerId, clientId), eq(quoteGarment.wearerId, clientId)))
+    .all()
+    .map(({ id }) => id)
+  return db
+    .select({ id: quote.id, number: quote.number, snapshot: quote.snapshot })
+    .from(quote)
+    .where(inArray(quote.id, [...new Set(ids)]))
+    .all()
+}
+
+/** What is left of a client in the book when quotes must be kept, and of a set that one rests on. */
 const NOBODY: Pick<Client, 'name' | 'address' | 'email' | 'phone' | 'note' | 'birthDay'> = {
   ...{ name: '—', address: [], email: '', phone: '', note: '', birthDay: null },
 }
+const NO_BODY = { measures: {}, notes: {}, remarks: {}, takenBy: '', over: '', note: '', proportionsOf: null }
+
+/** A quote as books must keep it: who ordered what at which price, but not her body. */
+const withoutBody = (snapshot: QuoteSnapshot, clientId: string): QuoteSnapshot => ({
+  ...snapshot,
+  lines: snapshot.lines.map((line) =>
+    line.wearer.id !== clientId
+      ? line
+      : {
+          ...line,
+          body: { measures: {} },
+          measurementSet: { id: line.measurementSet.id, day: line.measurementSet.day },
+          // The fit report says what the body needs.
+          estimate: { ...line.estimate, draft: { ...line.estimate.draft, fit: [] } },
+        },
+  ),
+})
 
 /**
- * Takes a client out of the book with her measures, her papers and the history of all of them. Quotes stay, and
- * the sets of measures that they rest on: then the client stays too, as nobody in particular.
+ * Takes a client out of the book with her measures, her papers and the history of all of them. Quotes stay, with
+ * her name and their prices but without her body; then the client stays too, as nobody in particular.
  *
- * @returns the hashes of files that no row names any more
+ * @returns the hashes of files of rows that are gone, and the numbers of the quotes kept
  */
 export function forgetClient(db: Db, id: string, at: string): { files: string[]; kept: string[] } {
   getClient(db, id)
   const sets = measurementSetsOf(db, id)
   const sheets = db.select().from(sheet).where(eq(sheet.clientId, id)).all()
-  const kept = quotesWith(db, id)
-  const gone = [id, ...sets.map((set) => set.id), ...sheets.map((one) => one.id)]
-  for (const entityId of gone) db.insert(forgotten).values({ entityId, at }).onConflictDoNothing().run()
+  const quotes = quotesWith(db, id)
+  const quoteIds = quotes.map((one) => one.id)
+  // Work orders and cutting sheets show what was drafted for her; the client’s own paper is the quote.
+  const papers = db
+    .select()
+    .from(document)
+    .where(and(inArray(document.quoteId, quoteIds), ne(document.kind, 'quote')))
+    .all()
+  const gone = [id, ...[...sets, ...sheets, ...papers].map((one) => one.id)]
+  for (const entityId of [...gone, ...quoteIds])
+    db.insert(forgotten).values({ entityId, at }).onConflictDoNothing().run()
   db.delete(change).where(inArray(change.entityId, gone)).run()
   db.delete(sheet).where(eq(sheet.clientId, id)).run()
+  for (const paper of papers) db.delete(document).where(eq(document.id, paper.id)).run()
+  for (const { id: quoteId, snapshot } of quotes)
+    db.update(quote)
+      .set({ snapshot: withoutBody(snapshot, id) })
+      .where(eq(quote.id, quoteId))
+      .run()
   // Later sets name earlier ones, so the last goes first.
-  for (const set of sets.filter(({ usedAt }) => usedAt === null).reverse())
-    db.delete(measurementSet).where(eq(measurementSet.id, set.id)).run()
-  if (kept.length === 0) db.delete(client).where(eq(client.id, id)).run()
+  for (const set of [...sets].reverse()) {
+    if (set.usedAt === null) db.delete(measurementSet).where(eq(measurementSet.id, set.id)).run()
+    else db.update(measurementSet).set(NO_BODY).where(eq(measurementSet.id, set.id)).run()
+  }
+  // What is kept is frozen again.
+  db.delete(forgotten).where(inArray(forgotten.entityId, quoteIds)).run()
+  if (quotes.length === 0) db.delete(client).where(eq(client.id, id)).run()
   else db.update(client).set(NOBODY).where(eq(client.id, id)).run()
-  return { files: sheets.map(({ hash }) => hash), kept }
+  return {
+    files: [...sheets, ...papers].map(({ hash }) => hash),
+    kept: quotes.map(({ number }) => number),
+  }
 }

@@ -6,7 +6,7 @@ import { isNamed } from '../store/documents.ts'
 import { forgetClient, quotesWith } from '../store/forget.ts'
 import { measurementSetsOf, retiredSetsOf } from '../store/measurement-sets.ts'
 import type { Db } from '../store/open.ts'
-import { getQuote, listQuotes } from '../store/quotes.ts'
+import { getQuote } from '../store/quotes.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 import { recorded } from './history.ts'
@@ -73,14 +73,11 @@ export const clientRequests = [
     about: 'All that the store has of a client, as data she can be given.',
     input: z.strictObject({ id: inputs.id }),
     run: ({ id }, { store: { db } }) => {
-      const quotes = new Set(quotesWith(db, id))
       const sets = setsOf(db, id)
       return {
         client: getClient(db, id),
         measurementSets: sets,
-        quotes: listQuotes(db)
-          .filter(({ number }) => quotes.has(number))
-          .map((one) => getQuote(db, one.id)),
+        quotes: quotesWith(db, id).map((one) => getQuote(db, one.id)),
         history: [id, ...sets.map((set) => set.id)].flatMap((one) => changesOf(db, one)),
       }
     },
@@ -89,7 +86,7 @@ export const clientRequests = [
     name: 'client.forget',
     kind: 'command',
     about:
-      'Takes a client out of the book for good, with her measures and their history. Quotes stay, as books must be kept.',
+      'Takes a client out of the book for good, with her measures and their history. Quotes stay, as books must be kept, but not the body behind them.',
     input: z.strictObject({ id: inputs.id, name: z.string().describe('her name, typed again to be sure') }),
     run: ({ id, name }, context) => {
       const { store, now } = context

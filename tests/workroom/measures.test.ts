@@ -197,19 +197,36 @@ describe('a client who is to be forgotten', () => {
     }
   })
 
-  test('stays nameless behind the quotes that books must keep', async () => {
-    const { done, client, quote } = await quoted(WOMAN)
+  test('stays nameless behind the quotes that books must keep, and her body does not', async () => {
+    const { done, refusal, store, context, client, quote } = await quoted(WOMAN)
+    const { commission } = await done<{ commission: { garments: Id[] } }>('quote.accept', { id: quote.id })
+    const { document } = await done<{ document: { id: string; hash: string } }>('workOrder.print', {
+      garmentId: commission.garments[0]!.id,
+    })
+    type Kept = {
+      quote: {
+        snapshot: { customer: { name: string }; total: unknown; lines: { body: { measures: object } }[] }
+      }
+    }
+    const before = await done<Kept>('quote.get', { id: quote.id })
     const { quotesKept } = await done<{ quotesKept: string[] }>('client.forget', {
       ...{ id: client.id, name: 'Ysolt Brand' },
     })
     expect(quotesKept).toEqual(['Q-2026-001'])
-    const { client: left } = await done<{ client: { name: string; address: string[] } }>('client.get', {
-      id: client.id,
-    })
+    const { client: left, measurementSets } = await done<{
+      client: { name: string; address: string[] }
+      measurementSets: { measures: object }[]
+    }>('client.get', { id: client.id })
     expect(left).toMatchObject({ name: '—', address: [] })
-    const kept = await done<{ quote: { snapshot: { customer: { name: string } } } }>('quote.get', {
-      id: quote.id,
-    })
+    expect(measurementSets.map(({ measures }) => measures)).toEqual([{}])
+    const kept = await done<Kept>('quote.get', { id: quote.id })
     expect(kept.quote.snapshot.customer.name).toBe('Ysolt Brand')
+    expect(kept.quote.snapshot.total).toEqual(before.quote.snapshot.total)
+    expect(kept.quote.snapshot.lines.map(({ body }) => body.measures)).toEqual([{}])
+    expect(existsSync(documentPath(context, document.hash))).toBe(false)
+    // The work goes on: its papers can be printed, without her measures. And what is kept is frozen again.
+    await done('workOrder.print', { garmentId: commission.garments[0]!.id })
+    expect(() => store.db.$client.prepare("UPDATE quote SET number = 'X'").run()).toThrow('frozen: quote')
+    expect((await refusal('client.forget', { id: client.id, name: 'Ysolt Brand' })).field).toBe('name')
   })
 })

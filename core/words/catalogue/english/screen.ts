@@ -42,7 +42,7 @@ export const screen = {
   'screen.client.export': 'Give out what is kept of her',
   'screen.client.forget': 'Forget this client',
   'screen.client.forget.about':
-    'Takes her out of the book for good, with her measures, her measuring sheets and the history of both. Quotes stay as they were sent, with the measures they rest on, because books must be kept; how long is for local law to say. Copies already printed, sent or backed up are out of reach of this.',
+    'Takes her out of the book for good, with her measures, her measuring sheets, the work orders and cutting sheets printed for her, and the history of them. Quotes stay, because books must be kept: her name and address on them, the garments and the prices, but not her body; how long is for local law to say. Copies already printed, sent or backed up are out of reach of this.',
   'screen.client.forget.name': 'Her name, to be sure',
   'screen.client.forget.now': 'Forget her now',
   'screen.client.read': 'Read a form that came back',

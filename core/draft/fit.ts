@@ -1,4 +1,4 @@
-import type { Body } from '../measure/body.ts'
+import { type Body, lengthOf } from '../measure/body.ts'
 import type { MeasureId } from '../measure/vocabulary.ts'
 import { type Phrase, type PhraseCode, phrase } from '../words/phrase.ts'
 import type { FitCheck } from './types.ts'
@@ -26,3 +26,14 @@ export function fitCheck(body: Body, { id, from = [], bound, garment, needs, men
   const answer = { id, name, bound, garment: given, needs: needed }
   return good ? { ...answer, status: 'good' } : { ...answer, status: 'fails', mend }
 }
+
+/** Nearer to the floor than this, a hem is trodden on (common practice), mm. */
+const OFF_FLOOR = 20
+
+/** Whether what hangs so long from the waist clears the floor. */
+export const clearOfFloor = (body: Body, length: number, mend: Phrase): FitCheck =>
+  fitCheck(body, {
+    ...{ id: 'floor', from: ['waistHeight'], bound: 'most', mend },
+    garment: () => length,
+    needs: () => lengthOf(body, 'waistHeight')! - OFF_FLOOR,
+  })

@@ -3,7 +3,7 @@ import { phrase } from '../../words/phrase.ts'
 import type { LengthUnit } from '../../words/units.ts'
 import { type Asked, type Choices, readChoices } from '../choices.ts'
 import { type Construction, refuseMissing } from '../construction.ts'
-import { fitCheck } from '../fit.ts'
+import { clearOfFloor, fitCheck } from '../fit.ts'
 import { makingOf, work } from '../making.ts'
 import { hem, totalsOf, wholeEdge } from '../seams.ts'
 import { bandPiece, bandSewn } from '../shapes/band.ts'
@@ -29,7 +29,6 @@ const OF_WAIST = 0.5
 const OFF_FLOOR = 0.3
 /** What the ties need beyond the waist for a bow. */
 const BOW = 300
-const FLOOR_CLEARANCE = 20
 
 /** A straight width gathered to a band with ties: worn for work and for show in most centuries. */
 export const apron: Construction = {
@@ -109,11 +108,7 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
         garment: () => band.length + 2 * band.tie,
         needs: () => waist + BOW,
       }),
-      fitCheck(body, {
-        ...{ id: 'floor', bound: 'most', mend: phrase('draft.mend.skirtLength') },
-        garment: () => length,
-        needs: () => height - FLOOR_CLEARANCE,
-      }),
+      clearOfFloor(body, length, phrase('draft.mend.skirtLength')),
     ],
     cautions: [phrase('draft.caution.flame')],
     sizes: [

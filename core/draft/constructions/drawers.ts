@@ -3,7 +3,7 @@ import { phrase } from '../../words/phrase.ts'
 import type { LengthUnit } from '../../words/units.ts'
 import { type Asked, type Choices, readChoices } from '../choices.ts'
 import { type Construction, refuseMissing } from '../construction.ts'
-import { fitCheck } from '../fit.ts'
+import { clearOfFloor, fitCheck } from '../fit.ts'
 import { makingOf, work } from '../making.ts'
 import { hem, seam, totalsOf, wholeEdge } from '../seams.ts'
 import { alone, rectangle } from '../shapes/rectangle.ts'
@@ -214,11 +214,7 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
         garment: () => 2 * rise + gusset * Math.SQRT2,
         needs: () => lengthOf(body, 'totalCrotchLength')! + LEAST_SEAT_EASE,
       }),
-      fitCheck(body, {
-        ...{ id: 'floor', bound: 'most', mend: phrase('draft.mend.drawersLength') },
-        garment: () => length,
-        needs: () => waist,
-      }),
+      clearOfFloor(body, length, phrase('draft.mend.drawersLength')),
     ],
     cautions: [phrase('draft.caution.cordEnds')],
     sizes: [

@@ -3,7 +3,7 @@ import { phrase } from '../../words/phrase.ts'
 import type { LengthUnit } from '../../words/units.ts'
 import { type Asked, type Choices, readChoices } from '../choices.ts'
 import { type Construction, refuseMissing } from '../construction.ts'
-import { fitCheck } from '../fit.ts'
+import { clearOfFloor, fitCheck } from '../fit.ts'
 import { makingOf, work } from '../making.ts'
 import { hem, seam, totalsOf, wholeEdge } from '../seams.ts'
 import { bandPiece, bandSewn } from '../shapes/band.ts'
@@ -30,7 +30,6 @@ const ROWS = 3
 const FELL = { wide: 14, narrow: 6 }
 const OPEN = 12
 const OFF_FLOOR = 0.1
-const FLOOR_CLEARANCE = 20
 const HIP_EASE = 150
 
 /**
@@ -154,11 +153,7 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
         garment: () => sweep,
         needs: () => lengthOf(body, 'hipGirth')! + HIP_EASE,
       }),
-      fitCheck(body, {
-        ...{ id: 'floor', bound: 'most', mend: phrase('draft.mend.skirtLength') },
-        garment: () => length,
-        needs: () => height - FLOOR_CLEARANCE,
-      }),
+      clearOfFloor(body, length, phrase('draft.mend.skirtLength')),
     ],
     cautions: [phrase('draft.caution.flame')],
     sizes: [

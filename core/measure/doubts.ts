@@ -1,3 +1,4 @@
+import { type LengthUnit, MM_PER } from '../words/units.ts'
 import {
   agreementOf,
   type Expected,
@@ -13,10 +14,10 @@ import type { ProportionsOf } from './survey.ts'
 import { isGirth, MEASURES, type MeasureId } from './vocabulary.ts'
 
 /**
- * What may be wrong with a measure. `range`: no body is so small or so large. `contradiction`: larger than one it
- * must be smaller than. `unit`: as if inches had been
- * taken for centimetres or the reverse. `swapped`: as if two measures had changed places. `digit`: as if a
- * digit had slipped. `unlikely`: it goes badly with the others, and none of these explains it.
+ * What may be wrong with a measure. `range`: no body is so small or so large. `contradiction`: larger than one
+ * it must be smaller than. `unit`: as if inches had been taken for centimetres or the reverse. `swapped`: as if
+ * two measures had changed places. `digit`: as if a digit had slipped. `unlikely`: it goes badly with the
+ * others, and none of these explains it.
  */
 export type Doubt = {
   measure: MeasureId
@@ -61,16 +62,17 @@ type Compared = { ids: MeasureId[]; cloud: Gaussian; logs: number[] }
  *
  * @param lengths in mm
  * @param of whose proportions; of children, whom the survey does not know, undefined
+ * @param unit in which they were written: which digits may have slipped
  */
-export function doubtsOf(lengths: Lengths, of: ProportionsOf | undefined): Doubt[] {
+export function doubtsOf(lengths: Lengths, of: ProportionsOf | undefined, unit: LengthUnit = 'cm'): Doubt[] {
   const absurd = (Object.keys(lengths) as MeasureId[]).filter((id) => {
     const [least, most] = MEASURES[id].range
     return lengths[id]! < least || lengths[id]! > most
   })
   const held: Lengths = { ...lengths }
   for (const id of absurd) delete held[id]
-  const doubts = absurd.map((id) => outOfRange(id, lengths[id]!, held, of))
-  if (of !== undefined) doubts.push(...unlikely(setOf(held, of), DOUBT.atOnce - doubts.length))
+  const doubts = absurd.map((id) => outOfRange(id, lengths[id]!, held, of, unit))
+  if (of !== undefined) doubts.push(...unlikely(setOf(held, of), DOUBT.atOnce - doubts.length, unit))
   const named = new Set(doubts.flatMap(({ measure, other }) => [measure, other]))
   for (const [measure, other] of contradictions(held)) {
     if (named.has(measure) || named.has(other)) continue
@@ -79,10 +81,10 @@ export function doubtsOf(lengths: Lengths, of: ProportionsOf | undefined): Doubt
   return doubts
 }
 
-function unlikely(set: Compared, most: number): Doubt[] {
+function unlikely(set: Compared, most: number, unit: LengthUnit): Doubt[] {
   const doubts: Doubt[] = []
   while (doubts.length < most && set.ids.length > 2) {
-    const doubt = gravest(set)
+    const doubt = gravest(set, unit)
     if (doubt === undefined) break
     doubts.push(doubt)
     // Without it, the others are no longer led astray.
@@ -96,13 +98,19 @@ function setOf(lengths: Lengths, of: ProportionsOf): Compared {
   return { ids, cloud: partOf(cloudOf(of), at), logs: ids.map((id) => Math.log(lengths[id]!)) }
 }
 
-function outOfRange(id: MeasureId, mm: number, held: Lengths, of: ProportionsOf | undefined): Doubt {
+function outOfRange(
+  id: MeasureId,
+  mm: number,
+  held: Lengths,
+  of: ProportionsOf | undefined,
+  unit: LengthUnit,
+): Doubt {
   const [least, most] = MEASURES[id].range
-  const possible = otherReadings(mm).filter((reading) => reading.mm >= least && reading.mm <= most)
+  const possible = otherReadings(mm, unit).filter((reading) => reading.mm >= least && reading.mm <= most)
   const expected = of === undefined ? undefined : expectedFor(id, held, of)
   if (expected === undefined) {
-    const unit = possible.find(({ kind }) => kind === 'unit')
-    return { measure: id, kind: unit?.kind ?? 'range', sure: true, mm, ...(unit && { rather: unit.mm }) }
+    const other = possible.find(({ kind }) => kind === 'unit')
+    return { measure: id, kind: other?.kind ?? 'range', sure: true, mm, ...(other && { rather: other.mm }) }
   }
   const cost = ({ mm: rather, against }: Reading) =>
     ((Math.log(rather) - expected.mean) / expected.sd) ** 2 + against
@@ -153,7 +161,7 @@ function limitsOf(expected: readonly Expected[]): number[] {
 type Explained = Doubt & { gain: number }
 
 /** The doubt that explains most, if there is one. */
-function gravest({ ids, cloud, logs }: Compared): Doubt | undefined {
+function gravest({ ids, cloud, logs }: Compared, unit: LengthUnit): Doubt | undefined {
   const agreement = agreementOf(cloud, logs)
   const { expected } = agreement
   let best: Explained | undefined
@@ -168,7 +176,7 @@ function gravest({ ids, cloud, logs }: Compared): Doubt | undefined {
     if (Math.abs(off) <= limits[i]!) return
     const about = { measure: id, mm: Math.exp(logs[i]!), sure: Math.abs(off) > DOUBT.sure, expected: known }
     offer({ ...about, kind: 'unlikely', gain: off * off - DOUBT.near ** 2 - DOUBT.against.figure })
-    for (const { mm, kind, against } of otherReadings(about.mm)) {
+    for (const { mm, kind, against } of otherReadings(about.mm, unit)) {
       const left = (Math.log(mm) - mean) / sd
       if (Math.abs(left) > DOUBT.near) continue
       offer({ ...about, kind, rather: mm, gain: off * off - left * left - against })
@@ -199,18 +207,22 @@ const mayBeSwapped = (a: MeasureId, b: MeasureId, logA: number, logB: number): b
 type Reading = { mm: number; kind: 'unit' | 'digit'; against: number }
 
 /** What may have been meant by a length: other units, two digits that changed places, a digit one off. */
-function otherReadings(mm: number): Reading[] {
-  const { unit, digits, figure } = DOUBT.against
-  const out: Reading[] = UNITS.map((factor) => ({
-    ...{ mm: mm * factor, kind: 'unit' as const, against: unit },
-  }))
-  const written = String(Math.round(mm))
+function otherReadings(mm: number, unit: LengthUnit): Reading[] {
+  const { against } = DOUBT
+  const out = UNITS.map((factor): Reading => ({ mm: mm * factor, kind: 'unit', against: against.unit }))
+  // A metric tape is read to the millimetre; of inches the whole ones are figures, and fractions stay with them.
+  const inches = unit === 'in'
+  const one = inches ? MM_PER.in : 1
+  const whole = inches ? Math.floor(mm / one + 1e-6) : Math.round(mm)
+  const rest = inches ? mm - whole * one : 0
+  const written = String(whole)
   for (let i = 0; i + 1 < written.length; i++) {
     const turned = written.slice(0, i) + written[i + 1] + written[i] + written.slice(i + 2)
-    if (turned[0] !== '0') out.push({ mm: Number(turned), kind: 'digit', against: digits })
+    if (turned[0] !== '0')
+      out.push({ mm: Number(turned) * one + rest, kind: 'digit', against: against.digits })
   }
-  for (const by of [-1000, -100, 100, 1000]) {
-    if (mm + by > 0) out.push({ mm: mm + by, kind: 'digit', against: figure })
+  for (const by of inches ? [-10, 10] : [-1000, -100, 100, 1000]) {
+    if (whole + by > 0) out.push({ mm: mm + by * one, kind: 'digit', against: against.figure })
   }
   return out
 }

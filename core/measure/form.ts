@@ -52,9 +52,9 @@ function spoken(line: string, known: readonly Named[]): [id: MeasureId | undefin
 
 /** Lines cut into cells at the separator the file uses; quoted cells may hold separators and doubled quotes. */
 function linesOf(text: string): string[][] {
-  const head = text.slice(0, text.search(/[\r\n]|$/))
-  const separator = ['\t', ';', ','].find((one) => head.startsWith(`measure${one}`))
+  // Spreadsheets, and our own form, begin with a mark of the encoding.
   const lines = text.replace(/^\uFEFF/, '').split(/\r\n|\r|\n/)
+  const separator = ['\t', ';', ','].find((one) => lines[0]!.startsWith(`measure${one}`))
   if (separator === undefined) return lines.map((line) => [line])
   return lines.map((line) => cellsOf(line, separator))
 }

@@ -19,8 +19,11 @@ export function estimateMissing(
   of: ProportionsOf,
   wanted?: readonly MeasureId[],
 ): Estimated[] {
+  // A chest that was taken as a bust is known, not to be estimated.
   const { at, ids } = comparable(lengths, of)
-  const open = (wanted ?? missingOf(lengths, of)).filter((id) => surveyedAs(id, of) >= 0 && !ids.includes(id))
+  const open = (wanted ?? missingOf(lengths, of)).filter(
+    (id) => surveyedAs(id, of) >= 0 && !at.includes(surveyedAs(id, of)),
+  )
   const logs = ids.map((id) => Math.log(lengths[id]!))
   const expected = expectedOf(
     cloudOf(of),

@@ -22,12 +22,6 @@ const SMALLER_THAN: readonly (readonly [smaller: MeasureId, larger: MeasureId])[
   ['upperArmGirth', 'chestGirth'],
   ['neckBaseGirth', 'bustGirth'],
   ['neckBaseGirth', 'chestGirth'],
-  ['elbowGirth', 'armscyeGirth'],
-  ['wristGirth', 'handGirth'],
-  ['calfGirth', 'thighGirth'],
-  ['ankleGirth', 'calfGirth'],
-  ['handLength', 'armLength'],
-  ['footLength', 'kneeHeight'],
 ]
 
 /** Pairs of which the first should be smaller and is not. */

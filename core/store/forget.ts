@@ -1,9 +1,19 @@
-import { and, eq, inArray, ne, or } from 'drizzle-orm'
+import { eq, inArray, or } from 'drizzle-orm'
 import type { QuoteSnapshot } from '../quote/types.ts'
 import { type Client, getClient } from './clients.ts'
 import { measurementSetsOf } from './measurement-sets.ts'
 import type { Db } from './open.ts'
-import { change, client, document, forgotten, measurementSet, quote, quoteGarment, sheet } from './schema.ts'
+import {
+  change,
+  client,
+  document,
+  forgotten,
+  garment,
+  measurementSet,
+  quote,
+  quoteGarment,
+  sheet,
+} from './schema.ts'
 
 type Kept = { id: string; number: string; snapshot: QuoteSnapshot }
 
@@ -59,9 +69,11 @@ export function forgetClient(db: Db, id: string, at: string): { files: string[];
   const quoteIds = quotes.map((one) => one.id)
   // Work orders and cutting sheets show what was drafted for her; the client’s own paper is the quote.
   const papers = db
-    .select()
+    .select({ id: document.id, hash: document.hash })
     .from(document)
-    .where(and(inArray(document.quoteId, quoteIds), ne(document.kind, 'quote')))
+    .innerJoin(garment, eq(garment.id, document.garmentId))
+    .innerJoin(quoteGarment, eq(quoteGarment.id, garment.quoteGarmentId))
+    .where(eq(quoteGarment.wearerId, id))
     .all()
   const gone = [id, ...[...sets, ...sheets, ...papers].map((one) => one.id)]
   for (const entityId of [...gone, ...quoteIds])
@@ -74,13 +86,14 @@ export function forgetClient(db: Db, id: string, at: string): { files: string[];
       .set({ snapshot: withoutBody(snapshot, id) })
       .where(eq(quote.id, quoteId))
       .run()
-  // Later sets name earlier ones, so the last goes first.
-  for (const set of [...sets].reverse()) {
+  db.update(measurementSet).set({ supersedes: null }).where(eq(measurementSet.clientId, id)).run()
+  for (const set of sets) {
     if (set.usedAt === null) db.delete(measurementSet).where(eq(measurementSet.id, set.id)).run()
     else db.update(measurementSet).set(NO_BODY).where(eq(measurementSet.id, set.id)).run()
   }
   // What is kept is frozen again.
-  db.delete(forgotten).where(inArray(forgotten.entityId, quoteIds)).run()
+  const frozen = [...quoteIds, ...sets.filter(({ usedAt }) => usedAt !== null).map((set) => set.id)]
+  db.delete(forgotten).where(inArray(forgotten.entityId, frozen)).run()
   if (quotes.length === 0) db.delete(client).where(eq(client.id, id)).run()
   else db.update(client).set(NOBODY).where(eq(client.id, id)).run()
   return {

@@ -10,6 +10,7 @@ import { commonRange } from '../measure/proportions.ts'
 import { readMeasures } from '../measure/read-body.ts'
 import { PROPORTIONS_OF } from '../measure/survey.ts'
 import { MEASURE_IDS, type MeasureId } from '../measure/vocabulary.ts'
+import { getClient } from '../store/clients.ts'
 import { getMeasurementSet, type MeasurementSet } from '../store/measurement-sets.ts'
 import { printLength } from '../words/length.ts'
 import { type Phrase, phrase } from '../words/phrase.ts'
@@ -27,6 +28,10 @@ const asked = {
     .enum(PROPORTIONS_OF)
     .optional()
     .describe('whose proportions: women’s, men’s, or, when it is not said, those of all'),
+  birthDay: inputs.day
+    .nullable()
+    .optional()
+    .describe('of a child, whom grown people’s proportions say nothing of'),
 }
 
 /** What the measures of a body say of each other. */
@@ -36,20 +41,14 @@ export const measureRequests = [
     kind: 'query',
     about:
       'Which measures of a set may be slips, why, and what they may rather be. Nothing is refused for it.',
-    input: z.strictObject({
-      ...asked,
-      birthDay: inputs.day
-        .nullable()
-        .optional()
-        .describe('of a child, whom grown people’s proportions say nothing of'),
-    }),
+    input: z.strictObject(asked),
     run: (input, context) => {
-      const { lengths, of, unit } = bodyAsked(input, context)
+      const { lengths, of, unit, birthDay } = bodyAsked(input, context)
       const reader = { ...readerOf(context), unit }
-      const grown = isGrown(lengths, input.birthDay ?? null, today(context))
+      const grown = isGrown(lengths, birthDay, today(context))
       return {
         grown,
-        flags: doubtsOf(lengths, grown ? of : undefined).map((doubt) => ({
+        flags: doubtsOf(lengths, grown ? of : undefined, unit).map((doubt) => ({
           ...doubt,
           sentence: say(sentenceOf(doubt), reader),
           ...(doubt.rather === undefined
@@ -68,8 +67,8 @@ export const measureRequests = [
       wanted: z.array(z.enum(MEASURE_IDS)).max(MEASURE_IDS.length).optional(),
     }),
     run: (input, context) => {
-      const { lengths, of, unit } = bodyAsked(input, context)
-      if (!isGrown(lengths, null, today(context)))
+      const { lengths, of, unit, birthDay } = bodyAsked(input, context)
+      if (!isGrown(lengths, birthDay, today(context)))
         throw new Refusal(phrase('refusal.measure.child'), 'measures.stature')
       const reader = { ...readerOf(context), unit }
       return {
@@ -134,15 +133,19 @@ const namedFor = (ids: readonly MeasureId[], reader: Reader): Named[] =>
 
 type Asked = z.output<z.ZodObject<typeof asked>>
 
-function bodyAsked({ measures, measurementSetId, unit: given, of }: Asked, context: Context) {
+function bodyAsked({ measures, measurementSetId, unit: given, of, birthDay }: Asked, context: Context) {
   if (measurementSetId !== undefined) {
-    const set = getMeasurementSet(context.store.db, measurementSetId, 'measurementSetId')
-    return { lengths: lengthsOf(set), of: of ?? set.proportionsOf ?? 'all', unit: given ?? set.unit }
+    const { db } = context.store
+    const set = getMeasurementSet(db, measurementSetId, 'measurementSetId')
+    return {
+      ...{ lengths: lengthsOf(set), of: of ?? set.proportionsOf ?? 'all', unit: given ?? set.unit },
+      birthDay: birthDay ?? getClient(db, set.clientId).birthDay,
+    }
   }
   if (measures === undefined) throw new Refusal(phrase('refusal.request.noBody'), 'measures')
   const unit = given ?? settingsOf(context).letterhead.unit
   const body = refusingAt('measures', () => readMeasures(measures, unit))
-  return { lengths: lengthsOf(body), of: of ?? ('all' as const), unit }
+  return { lengths: lengthsOf(body), of: of ?? ('all' as const), unit, birthDay: birthDay ?? null }
 }
 
 const named = (id: MeasureId): Phrase => phrase(`measure.name.${id}`)

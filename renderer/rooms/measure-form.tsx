@@ -72,7 +72,7 @@ export function MeasureForm({ client, from, onTaken }: Props) {
   }
   const estimate = () =>
     doing.run(async () => {
-      const asked = { measures: entered, unit, ...(of === 'all' ? {} : { of }) }
+      const asked = { measures: entered, unit, birthDay: client.birthDay, ...(of === 'all' ? {} : { of }) }
       setEstimates((await workroom.ask('measures.estimate', asked)).estimates)
     })
   const take = () =>

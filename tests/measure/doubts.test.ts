@@ -39,6 +39,16 @@ describe('a set of measures', () => {
     expect(off).toMatchObject({ measure: 'upperArmGirth', kind: 'digit', rather: WOMAN.upperArmGirth })
   })
 
+  test('in inches has other digits that may slip', () => {
+    const [doubt] = doubtsOf({ ...WOMAN, waistGirth: WOMAN.waistGirth - 254 }, 'women', 'in')
+    expect(doubt).toMatchObject({ measure: 'waistGirth', kind: 'digit' })
+    expect(doubt!.rather).toBeCloseTo(WOMAN.waistGirth, 6)
+    // 41 ½ in where the tape said 14 ½.
+    const [turned] = doubtsOf({ ...WOMAN, calfGirth: 41.5 * 25.4 }, 'women', 'in')
+    expect(turned).toMatchObject({ measure: 'calfGirth' })
+    expect(turned!.rather).toBeCloseTo(14.5 * 25.4, 6)
+  })
+
   test('larger than any body, or in an order that no body has, is doubted even of a child', () => {
     const child = { stature: 1100, cervicalHeight: 900, bustGirth: 580, waistGirth: 540, waistHeight: 660 }
     expect(kinds(child, undefined)).toEqual([])
@@ -74,6 +84,8 @@ describe('measures that were not taken', () => {
     expect(alone!.mm).toBeLessThan(330)
     expect(more!.sd).toBeLessThan(alone!.sd)
     expect(estimateMissing(few, 'women', ['elbowGirth', 'waistGirth'])).toEqual([])
+    // Bust and chest are one dimension of the survey: what is known is not estimated again.
+    expect(estimateMissing(few, 'all', ['chestGirth'])).toEqual([])
   })
 
   test('are the chest of a man and the bust of a woman', () => {

@@ -40,6 +40,8 @@ describe('a measuring form', () => {
     const sizes = { stature: '165', waistGirth: '78,5', hipGirth: '40 1/2 in', armLength: 'L 58 R 59' }
     for (const separator of [';', '\t'])
       expect(readForm(filled(sizes, separator), known).measures).toEqual(sizes)
+    const marked = `\uFEFF${formOf(known, heads).replace('stature,stature,,', 'stature,stature,165,')}`
+    expect(readForm(marked, known)).toEqual({ measures: { stature: '165' }, unread: [] })
     const plain =
       'measure,Measure,Size,How\nstature,stature,165,"Barefoot, upright"\nhipGirth,hip girth,"40 ½"" in",x'
     expect(readForm(plain, known).measures).toEqual({ stature: '165', hipGirth: '40 ½" in' })

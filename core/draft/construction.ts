@@ -35,6 +35,16 @@ export function missingMeasures(construction: Pick<Construction, 'required'>, bo
     .map(([id]) => id!)
 }
 
+/** The estimates a draft rests on: of each group of alternatives none where one was taken. */
+export function estimatesIn(
+  { required, useful }: Pick<Construction, 'required' | 'useful'>,
+  body: Body,
+): MeasureId[] {
+  const guessed = (id: MeasureId) => body.measures[id]?.source === 'estimated'
+  const known = (id: MeasureId) => body.measures[id] !== undefined && !guessed(id)
+  return [...required.filter((group) => !group.some(known)).flat(), ...useful].filter(guessed)
+}
+
 /** @throws Refusal naming the first measure that is missing */
 export function refuseMissing(construction: Pick<Construction, 'required'>, body: Body): void {
   const [first] = missingMeasures(construction, body)

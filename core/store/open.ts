@@ -62,7 +62,11 @@ export function openStore(file: string, { now, migrations = MIGRATIONS }: OpenOp
 /** A connection that keeps what it acknowledges, with every setting read back. */
 function connect(path: string): Database.Database {
   const sqlite = new Database(path)
-  const settings = { journal_mode: 'wal', synchronous: 2, foreign_keys: 1, busy_timeout: 5000 }
+  // What is deleted is overwritten too, so that a client who is forgotten is not left in the file's free pages.
+  const settings = {
+    ...{ journal_mode: 'wal', synchronous: 2, foreign_keys: 1, busy_timeout: 5000 },
+    secure_delete: 1,
+  }
   for (const [name, value] of Object.entries(settings)) {
     sqlite.pragma(`${name} = ${value}`)
     const held = sqlite.pragma(name, { simple: true })

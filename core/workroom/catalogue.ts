@@ -3,7 +3,8 @@ import type { Choice } from '../draft/choices.ts'
 import { type Construction, refuseMissing } from '../draft/construction.ts'
 import { CONSTRUCTIONS, constructionOf } from '../draft/constructions.ts'
 import { readBody } from '../measure/read-body.ts'
-import { MEASURE_IDS, MEASURES } from '../measure/vocabulary.ts'
+import { SURVEY } from '../measure/survey.ts'
+import { MEASURE_IDS, MEASURES, type MeasureId } from '../measure/vocabulary.ts'
 import { FINISH_PLAN_IDS, FINISH_PLANS } from '../sew/finish-plans.ts'
 import { type PhraseCode, phrase } from '../words/phrase.ts'
 import { refusingAt } from '../words/refusal.ts'
@@ -28,6 +29,7 @@ export const catalogueRequests = [
           how: say(phrase(`measure.how.${id}`), reader),
           also: say(phrase(`measure.also.${id}`), reader),
           group: MEASURES[id].group,
+          ...caveatOf(id, reader),
           least: MEASURES[id].range[0],
           most: MEASURES[id].range[1],
         })),
@@ -86,6 +88,12 @@ export const catalogueRequests = [
     }),
   }),
 ]
+
+/** How the survey that estimates rest on took it otherwise. */
+function caveatOf(id: MeasureId, reader: Reader): { caveat?: string } {
+  const caveat = SURVEY[id]?.caveat
+  return caveat === undefined ? {} : { caveat: say(phrase(`measure.caveat.${caveat}`), reader) }
+}
 
 const outline = ({ id }: Construction, reader: Reader) => ({
   id,

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { estimatesIn } from '../draft/construction.ts'
 import { constructionOf } from '../draft/constructions.ts'
 import { STAGES } from '../draft/types.ts'
 import { marksOf, nextStep, plannedSteps, stagesOf } from '../plan/steps.ts'
@@ -191,8 +192,7 @@ function refuseEstimates(garmentId: string, { store: { db } }: Context): void {
   const { commissionId, quoteGarmentId } = getGarment(db, garmentId, 'garmentId')
   const { snapshot } = getQuote(db, getCommission(db, commissionId).quoteId)
   const { body, construction } = snapshot.lines.find(({ id }) => id === quoteGarmentId)!
-  const { required, useful } = constructionOf(construction)
-  const guessed = [...required.flat(), ...useful].filter((id) => body.measures[id]?.source === 'estimated')
+  const guessed = estimatesIn(constructionOf(construction), body)
   const [first] = guessed
   if (first === undefined) return
   const params = { count: guessed.length, measure: phrase(`measure.name.${first}`) }

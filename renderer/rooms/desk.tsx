@@ -144,8 +144,9 @@ function Reckoning({ wearerId, field, sets, clients, cloths }: ReckoningProps) {
       const { quote } = await workroom.ask('quote.save', { customerId, lines: [line] })
       goTo('quotes', quote.id)
     })
+  const used = new Set<string>([...(construction?.required.flat() ?? []), ...(construction?.useful ?? [])])
   const estimated = Object.entries(sets.find(({ id }) => id === setId)?.measures ?? {})
-    .filter(([, { source }]) => source === 'estimated')
+    .filter(([id, { source }]) => source === 'estimated' && used.has(id))
     .map(([id]) => tell(`measure.name.${id as TapedMeasure}`))
     .join(', ')
   const wrongChoice =

@@ -285,6 +285,7 @@ function Helper({ measure }: { measure: Known | undefined }) {
       <p>
         <strong>{measure.name}</strong> {measure.how}
       </p>
+      {measure.caveat === undefined ? null : <p className="quiet">{measure.caveat}</p>}
     </aside>
   )
 }

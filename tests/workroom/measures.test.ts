@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs'
+import { existsSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { documentPath } from '../../core/workroom.ts'
 import { WOMAN } from '../support/bodies.ts'
@@ -201,6 +201,12 @@ describe('a client who is to be forgotten', () => {
       expect(rows, table).not.toContain('Ysolt')
       expect(rows, table).not.toContain('bustGirth')
     }
+    // Nor in the free pages of the file.
+    const path = store.db.$client.name
+    store.close()
+    const bytes = readFileSync(path, 'latin1')
+    expect(bytes).not.toContain('Ysolt')
+    expect(bytes).not.toContain('bustGirth')
   })
 
   test('stays nameless behind the quotes that books must keep, and her body does not', async () => {

@@ -20,6 +20,12 @@ export const measure = {
     '{measure}: the other measures lead one to expect {expected} ± {sd}, not {given}. A digit may have slipped: {rather} would go with them.',
   'measure.doubt.unlikely':
     '{measure}: the other measures lead one to expect {expected} ± {sd}, not {given}. Measure it again, or note why it is so.',
+  'measure.caveat.navel':
+    'The survey took the waist at the navel, lower than here on many people: estimates and doubts are the looser for it.',
+  'measure.caveat.bentArm': 'The survey took it on a bent arm, which reads longer than a hanging one.',
+  'measure.caveat.flexed':
+    'The survey took it with the muscle tensed: an estimate errs to the wide side, and its spread is widened.',
+  'measure.caveat.level': 'The survey took it a little lower, between the creases of the armpits.',
   'measure.survey':
     'Held against a survey of soldiers of the US Army (ANSUR II, 2012). Real bodies differ from it: what is marked is to be measured again, not to be changed.',
   'measure.name.stature': 'stature',

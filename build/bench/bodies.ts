@@ -7,6 +7,8 @@ const MIDDLING = {
   ...{ bustGirth: 960, waistGirth: 795, hipGirth: 1030, armLength: 585, upperArmGirth: 300 },
   ...{ elbowGirth: 265, forearmGirth: 250, handGirth: 190, waistHeight: 1035, hipHeight: 880 },
   ...{ insideLegHeight: 780, kneeHeight: 460, calfGirth: 370 },
+  ...{ neckGirth: 345, underbustGirth: 815, wristGirth: 162, thighGirth: 600, kneeGirth: 370 },
+  ...{ ankleGirth: 225, heelGirth: 325, footLength: 245, totalCrotchLength: 730 },
 }
 const HEIGHTS = [
   'stature',
@@ -16,11 +18,18 @@ const HEIGHTS = [
   'hipHeight',
   'insideLegHeight',
   'kneeHeight',
+  'footLength',
+  'totalCrotchLength',
 ]
 
-/** Heads, hands and necks vary less than waists. */
+const SLOW_TO_GROW = [
+  ...['headGirth', 'handGirth', 'neckBaseGirth', 'neckGirth', 'wristGirth'],
+  ...['ankleGirth', 'heelGirth'],
+]
+
+/** Heads, hands, feet and necks vary less than waists. */
 const girth = (name: string, stout: number): number =>
-  ['headGirth', 'handGirth', 'neckBaseGirth'].includes(name) ? 1 + (stout - 1) / 4 : stout
+  SLOW_TO_GROW.includes(name) ? 1 + (stout - 1) / 4 : stout
 
 export const middlingBody: Body = readBody(MIDDLING, 'mm')
 

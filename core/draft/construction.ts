@@ -2,6 +2,7 @@ import type { Body } from '../measure/body.ts'
 import type { MeasureId } from '../measure/vocabulary.ts'
 import { type Phrase, phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
+import type { FinishPlanId } from '../words/stitches.ts'
 import type { LengthUnit } from '../words/units.ts'
 import type { Asked, Choices } from './choices.ts'
 import type { Draft } from './types.ts'
@@ -22,6 +23,10 @@ export type Construction = {
   choices: Choices
   /** Ids of the choices a maker sets most often, for the head of a form. */
   often: readonly string[]
+  /** How it is sewn unless the maker says otherwise. */
+  finishPlan: FinishPlanId
+  /** Never cut from the good cloth before a toile of it has been fitted. */
+  toile?: true
   /** @throws Refusal when body and choices make no garment */
   draft(body: Body, asked: Asked, unit: LengthUnit): Draft
   /** The garment in plain words for the client, one phrase a sentence. */

@@ -10,11 +10,23 @@ import { drawers } from './constructions/drawers.ts'
 import { goredUndertunic } from './constructions/gored-undertunic.ts'
 import { kerchief } from './constructions/kerchief.ts'
 import { petticoat } from './constructions/petticoat.ts'
+import { shift } from './constructions/shift.ts'
+import { shirt } from './constructions/shirt.ts'
+import { smock } from './constructions/smock.ts'
 import { cordCautions } from './cords.ts'
 import type { Draft } from './types.ts'
 
 /** Every garment the planner can draft. */
-export const CONSTRUCTIONS: readonly Construction[] = [goredUndertunic, petticoat, drawers, apron, kerchief]
+export const CONSTRUCTIONS: readonly Construction[] = [
+  goredUndertunic,
+  shift,
+  smock,
+  shirt,
+  petticoat,
+  drawers,
+  apron,
+  kerchief,
+]
 
 /** @throws Refusal when there is no such construction */
 export function constructionOf(id: string): Construction {

@@ -8,6 +8,9 @@ import { type Phrase, phrase } from '../words/phrase.ts'
 const SMALL = { age: 7, stature: 1340 }
 const CHILD = { age: 14 }
 
+/** Whether a cord at hood or neck is left off unless the maker asks for it. */
+export const cordsUnsafe = (body: Body): boolean => cordCautions(body).length > 0
+
 /** The cautions on cords for a child, by age, and where that is not known by stature. */
 export function cordCautions({ age, measures }: Body): Phrase[] {
   const stature = measures.stature?.mm

@@ -3,7 +3,9 @@ import { pathLength, reversePath } from '../geometry/path.ts'
 import { distance } from '../geometry/point.ts'
 import { line } from '../geometry/segment.ts'
 import type { Path, Point } from '../geometry/types.ts'
-import type { Edge, Piece, Slit } from './types.ts'
+import { phrase } from '../words/phrase.ts'
+import { named, one } from './names.ts'
+import type { Copy, Edge, Piece, Slit } from './types.ts'
 
 /** One named side of an outline or opening, in the order of travel. */
 export type Side = { id: string; path: Path; allowance: number; turned?: boolean }
@@ -64,4 +66,28 @@ export function makePiece(rest: Rest, { sides, openings = [], slits = [] }: Shap
 /** Straight sides through points in order, one id and allowance each; closed back to the first point. */
 export function straightSides(corners: readonly Point[], sides: readonly Omit<Side, 'path'>[]): Side[] {
   return sides.map((side, i) => ({ ...side, path: [line(corners[i]!, corners[(i + 1) % corners.length]!)] }))
+}
+
+type Manners = Partial<Pick<Piece, 'turn' | 'cloth' | 'grain' | 'hangsBothWays' | 'joinsFreely'>> & {
+  /** Its word in the catalogue, if that is not its id. */
+  code?: string
+  copies?: Copy[]
+  /** By the catalogue's words for them: `width`, `length`. */
+  sizes: Partial<Record<SizeId, number>>
+}
+type SizeId = 'width' | 'length' | 'head' | 'wrist' | 'square' | 'longEdge' | 'hemArc' | 'radius'
+
+/** A piece with the manners of most: one of it, on the straight grain, of the garment's own cloth. */
+export function cutPiece(id: string, shape: Shape, { code = id, copies, sizes, ...manners }: Manners): Piece {
+  return makePiece(
+    {
+      ...{ id, name: named('piece', code), copies: copies ?? one(id, code) },
+      ...{ grain: 'straight', turn: [0, 180], cloth: 'main', ...manners },
+      sizes: Object.entries(sizes).map(([size, mm]) => ({
+        name: phrase(`draft.size.${size as SizeId}`),
+        mm,
+      })),
+    },
+    shape,
+  )
 }

@@ -72,7 +72,9 @@ function joins(piece: Piece, usable: number, allowance: number): number[] {
   const [left, right] = [finished.x, finished.x + finished.width]
   const widest = Math.floor(pathBox(piece.cut).x + usable - allowance)
   const kept = keptWhole(piece)
-  return [widest, right - NARROWEST, ...kept.map(({ from }) => from)]
+  // Beside a corner too: beyond it a flared piece is cut through in more than one place.
+  const corners = piece.outline.map(({ from }) => from.x - NARROWEST)
+  return [widest, right - NARROWEST, ...kept.flatMap(({ from, to }) => [from, to]), ...corners]
     .filter((at) => at <= widest && at >= left + NARROWEST && at <= right - NARROWEST)
     .filter((at) => kept.every(({ from, to }) => at <= from || at >= to))
     .sort((a, b) => b - a)

@@ -1,5 +1,6 @@
 import { signedArea } from '../geometry/path.ts'
-import type { Draft, Hem, Piece, Seam, Span } from './types.ts'
+import { TURNING } from './practice.ts'
+import type { Draft, Hem, Piece, Pleats, Seam, Span } from './types.ts'
 
 /** A whole edge of one copy. */
 export function wholeEdge(pieces: readonly Piece[], piece: string, copy: string, edge: string): Span {
@@ -7,6 +8,21 @@ export function wholeEdge(pieces: readonly Piece[], piece: string, copy: string,
   if (found === undefined) throw new Error(`no edge ${edge} on piece ${piece}`)
   return { piece, copy, edge, from: 0, to: found.length }
 }
+
+/** Edges of these pieces by name; the copy of a piece with only one need not be named. */
+export const edgesOn =
+  (pieces: readonly Piece[]) =>
+  (piece: string, edge: string, copy = piece): Span =>
+    wholeEdge(pieces, piece, copy, edge)
+
+/** The part of a whole edge between two marks, mm from its start. */
+export const part = (whole: Span, from: number, to: number): Span => ({ ...whole, from, to })
+
+/** The same, mm from its end. */
+export const partFromEnd = (whole: Span, from: number, to: number): Span => ({
+  ...whole,
+  ...{ from: whole.to - to, to: whole.to - from },
+})
 
 export const spanLength = ({ from, to }: Span): number => to - from
 
@@ -17,6 +33,21 @@ export const chainLength = (spans: readonly Span[]): number =>
 export function seam(parts: Pick<Seam, 'id' | 'kind' | 'name' | 'a' | 'b' | 'finish'>): Seam {
   return { ...parts, ratio: 1, length: chainLength(parts.b) }
 }
+
+/** How the longer side of a seam is taken up: drawn on so many threads, or folded. */
+export type TakenUp = { gathers: number } | { pleats: Pleats }
+
+/** A seam whose side a is longer than its side b on purpose. */
+export function takenUpSeam(parts: Parameters<typeof seam>[0], by: TakenUp): Seam {
+  return { ...seam(parts), ratio: chainLength(parts.a) / chainLength(parts.b), ...by }
+}
+
+/** A hem of this finished depth, its first turning beyond it. */
+export const turnedHem = (
+  parts: Pick<Hem, 'id' | 'kind' | 'name' | 'spans'> & { depth: number } & Partial<
+      Pick<Hem, 'seen' | 'fullness' | 'allowance'>
+    >,
+): Hem => hem({ seen: true, fullness: 0, allowance: parts.depth + TURNING, ...parts })
 
 export function hem(parts: Omit<Hem, 'length'>): Hem {
   return { ...parts, length: chainLength(parts.spans) }

@@ -2,8 +2,9 @@ import type { Path, Point } from '../geometry/types.ts'
 import type { MeasureId } from '../measure/vocabulary.ts'
 import type { Phrase } from '../words/phrase.ts'
 
-/** Which cloth a piece is cut from: the garment's own, its facing or its lining. */
-export type ClothRole = 'main' | 'facing' | 'lining'
+/** Which cloth a piece is cut from: the garment's own, its facing, its lining, or what stiffens it between them. */
+export const CLOTH_ROLES = ['main', 'facing', 'lining', 'interlining'] as const
+export type ClothRole = (typeof CLOTH_ROLES)[number]
 
 /**
  * A named side of a piece, or of an opening or slit in it, with its finished line and the allowance added
@@ -50,6 +51,8 @@ export type Piece = {
   cloth: ClothRole
   /** Lies over the shoulder, so that one half of it hangs against a nap or a one-way print. */
   hangsBothWays?: true
+  /** A join may lie anywhere on it, across its curves and its middle too: the wide cloth of a cloak. */
+  joinsFreely?: true
   /** Finished sizes a maker would write on the piece. */
   sizes: { name: Phrase; mm: number }[]
 }
@@ -69,9 +72,15 @@ export type SeamKind =
   | 'facingJoin'
   | 'piecing'
   | 'band'
+  | 'centre'
+  | 'strap'
+  | 'foot'
 
 /** How the allowances of a seam end: pressed open and left, or one folded over the other and felled. */
 export type SeamFinish = 'open' | 'felled' | 'faced'
+
+/** Folds of one kind: how deep each lies and how many there are. A cartridge pleat's depth is that of its tube. */
+export type Pleats = { kind: 'knife' | 'box' | 'cartridge'; depth: number; count: number }
 
 /** Two chains of spans sewn together. `ratio` is side a ÷ side b: 1 unless eased or gathered on purpose. */
 export type Seam = {
@@ -83,12 +92,24 @@ export type Seam = {
   ratio: number
   /** Rows of gathering thread run through side a. */
   gathers?: number
+  /** Folds that take up side a instead. */
+  pleats?: Pleats
   finish: SeamFinish
   /** Finished length in mm (of side b). */
   length: number
 }
 
-export type HemKind = 'neck' | 'slit' | 'wrist' | 'bottom' | 'facingEdge' | 'edge' | 'band'
+export type HemKind =
+  | 'neck'
+  | 'slit'
+  | 'wrist'
+  | 'bottom'
+  | 'facingEdge'
+  | 'edge'
+  | 'band'
+  | 'lining'
+  | 'laidOn'
+  | 'tacked'
 
 /** A span turned and sewn. `depth` is the finished depth, `allowance` depth + first turning, in mm. */
 export type Hem = {
@@ -121,7 +142,16 @@ export type OperationId =
   | 'hangBias'
   | 'levelHem'
   | 'setGathers'
+  | 'setPleat'
   | 'drawCord'
+  | 'sewButton'
+  | 'workButtonhole'
+  | 'workEyelet'
+  | 'sewHook'
+  | 'sewTape'
+  | 'toile'
+  | 'fitToile'
+  | 'growthTuck'
   | 'finalPress'
 
 /** One operation of the making, in order. Seams and hems are named by id; each is sewn in one step. */
@@ -152,6 +182,26 @@ export type FitCheck = {
   missing?: MeasureId[]
 }
 
+/** Small things that are bought by the piece or by the length, and not cut from the cloth. */
+export const NOTIONS_BY_PIECE = ['button', 'hook', 'clasp', 'point'] as const
+export const NOTIONS_BY_LENGTH = ['lace', 'cord', 'tape', 'trim'] as const
+export type NotionId = (typeof NOTIONS_BY_PIECE)[number] | (typeof NOTIONS_BY_LENGTH)[number]
+
+/** How many of a notion, or how long, mm. */
+export type Notion = { notion: NotionId; count: number } | { notion: NotionId; mm: number }
+
+/**
+ * The finished garment as it lies flat, seen from the front: mm, hem below, the wearer's right at the left.
+ * `edges` are where the cloth ends or is folded, `seams` lines within it, `behind` what shows only from behind.
+ */
+export type Flat = {
+  edges: Path[]
+  seams: Path[]
+  behind: Path[]
+  /** Finished sizes to write by it, from one point to another. */
+  sizes: { from: Point; to: Point; mm: number }[]
+}
+
 export type ChoiceValue = number | string | boolean
 
 export type Draft = {
@@ -164,6 +214,9 @@ export type Draft = {
   steps: Step[]
   fit: FitCheck[]
   cautions: Phrase[]
+  /** What is bought besides cloth and thread. Quotes of old were frozen without it, and without `flat`. */
+  notions?: Notion[]
+  flat?: Flat
   /** Finished sizes of the garment, for the order and the quote. */
   sizes: { id: string; name: Phrase; mm: number }[]
   /** Finished lengths by class of seam and hem, mm, and finished area of all copies, mm². */

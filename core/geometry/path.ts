@@ -1,10 +1,27 @@
 import { cross, samePoint } from './point.ts'
-import { arcRadius, line, reverseSegment, segmentLength } from './segment.ts'
+import { arcRadius, line, mirrorSegment, reverseSegment, segmentLength } from './segment.ts'
 import type { Path, Point } from './types.ts'
 
 export const pathLength = (path: Path): number => path.reduce((sum, s) => sum + segmentLength(s), 0)
 
 export const reversePath = (path: Path): Path => path.map(reverseSegment).reverse()
+
+/** A path turned half round about the point (0, y). */
+export function halfTurned(path: Path, y: number): Path {
+  const over = (p: Point): Point => ({ x: -p.x, y: 2 * y - p.y })
+  return path.map((s) =>
+    s.kind === 'line'
+      ? line(over(s.from), over(s.to))
+      : { ...s, from: over(s.from), to: over(s.to), centre: over(s.centre) },
+  )
+}
+
+/** A path seen in a mirror on the y axis, running the other way so that it keeps its sense. */
+export const mirroredPath = (path: Path): Path => reversePath(path.map(mirrorSegment))
+
+/** Straight lines from each point to the next, open. */
+export const through = (points: readonly Point[]): Path =>
+  points.slice(1).map((to, i) => line(points[i]!, to))
 
 /** Straight lines through the points, in order; closed back to the first. */
 export const polygon = (points: readonly Point[]): Path =>

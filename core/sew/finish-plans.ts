@@ -1,7 +1,5 @@
+import type { FinishPlanId } from '../words/stitches.ts'
 import type { FinishPlan } from './types.ts'
-
-export const FINISH_PLAN_IDS = ['machineWhereHidden', 'allByHand', 'allByMachine'] as const
-export type FinishPlanId = (typeof FINISH_PLAN_IDS)[number]
 
 /** The usual ways of sewing a garment throughout. Names stand under `sew.finishPlan.<id>`. */
 export const FINISH_PLANS: Record<FinishPlanId, FinishPlan> = {

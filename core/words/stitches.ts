@@ -13,3 +13,7 @@ export const STITCHES = [
   'chainstitch401',
 ] as const
 export type StitchId = (typeof STITCHES)[number]
+
+/** The usual ways of sewing a garment throughout; `core/sew` says what each stands for. */
+export const FINISH_PLAN_IDS = ['machineWhereHidden', 'allByHand', 'allByMachine'] as const
+export type FinishPlanId = (typeof FINISH_PLAN_IDS)[number]

@@ -1,9 +1,9 @@
 import { z } from 'zod'
 import { MANNERS } from '../lay/types.ts'
 import { MEASURE_SOURCES } from '../measure/body.ts'
-import { FINISH_PLAN_IDS } from '../sew/finish-plans.ts'
 import { readDay } from '../words/dates.ts'
 import { Refusal } from '../words/refusal.ts'
+import { FINISH_PLAN_IDS } from '../words/stitches.ts'
 import { WORKROOM_UNITS } from '../words/units.ts'
 
 /** Parts of inputs that several requests share. Plain JSON, so that each has a JSON Schema. */

@@ -57,7 +57,7 @@ describe('an apron', () => {
   test('comes to the hems and gathers reckoned by hand, and tells a bad choice', () => {
     const { totals, seams } = drafted('apron', { skirtLength: 700, apronBand: 400, fullness: 2 })
     expect(totals.hems).toMatchObject({ edge: 1400, bottom: 800, band: 400 })
-    expect(seams.find(({ id }) => id === 'band')).toMatchObject({ length: 400, ratio: 2, gathers: 2 })
+    expect(seams.find(({ id }) => id === 'tiedBand-set')).toMatchObject({ length: 400, ratio: 2, gathers: 2 })
     expect(failing('apron', { tieLength: 200, apronBand: 150 })).toEqual(['ties'])
     expect(failing('apron', { skirtLength: 1200 })).toEqual(['floor'])
   })

@@ -1,10 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import {
-  BICEPS_ON_ARM,
-  ELBOW_ON_ARM,
-  TO_CERVICAL_HEIGHT,
-} from '../../core/draft/constructions/gored-undertunic/levels.ts'
 import { goredUndertunic } from '../../core/draft/constructions/gored-undertunic.ts'
+import { BICEPS_ON_ARM, ELBOW_ON_ARM, TO_CERVICAL_HEIGHT } from '../../core/draft/levels.ts'
 import { readBody } from '../../core/measure/read-body.ts'
 import { say } from '../../core/words/say.ts'
 import { bodyOf, WOMAN } from '../support/bodies.ts'

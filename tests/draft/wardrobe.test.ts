@@ -8,7 +8,7 @@ import { asCut } from '../../core/lay/as-cut.ts'
 import { assertCuttable } from '../../core/lay/check.ts'
 import { firstLay } from '../../core/lay/first-lay.ts'
 import { DEFAULT_BUYING } from '../../core/lay/parameters.ts'
-import { phrase } from '../../core/words/phrase.ts'
+import { type Phrase, phrase } from '../../core/words/phrase.ts'
 import { Refusal } from '../../core/words/refusal.ts'
 import { say } from '../../core/words/say.ts'
 import { bodyOf, WOMAN } from '../support/bodies.ts'
@@ -63,6 +63,7 @@ describe.each(CONSTRUCTIONS.map((one) => [one.id, one] as const))('%s', (id, con
     const sentences = construction.describe(draft).map((one) => say(one))
     expect(sentences.length).toBeGreaterThan(0)
     for (const sentence of sentences) expect(sentence).not.toMatch(/[{}]/)
+    for (const one of phrasesIn(draft)) expect(say(one)).not.toMatch(/[{}]/)
     for (const name of Object.keys(construction.choices)) {
       expect(say(phrase(`draft.choice.${name}` as 'draft.choice.length'))).toBeTruthy()
       expect(say(phrase(`draft.help.${name}` as 'draft.help.length'))).toBeTruthy()
@@ -88,3 +89,10 @@ describe.each(CONSTRUCTIONS.map((one) => [one.id, one] as const))('%s', (id, con
 
 const endsOf = (choice: Choice): (number | string | boolean)[] =>
   choice.kind === 'length' ? [...choice.range] : choice.kind === 'yesNo' ? [true, false] : [...choice.options]
+
+/** Every phrase anywhere in a draft. */
+function phrasesIn(value: unknown): Phrase[] {
+  if (typeof value !== 'object' || value === null) return []
+  if ('code' in value) return [value as Phrase]
+  return Object.values(value).flatMap(phrasesIn)
+}

@@ -23,6 +23,13 @@ export const WOMAN = {
   insideLegHeight: 765,
   kneeHeight: 455,
   calfGirth: 362,
+  neckGirth: 340,
+  underbustGirth: 808,
+  thighGirth: 590,
+  kneeGirth: 366,
+  ankleGirth: 222,
+  heelGirth: 320,
+  footLength: 242,
 } as const satisfies Partial<Record<MeasureId, number>>
 
 export const bodyOf = (measures: Partial<Record<MeasureId, number>>): Body => ({

@@ -5,8 +5,8 @@ import { type Asked, type Choices, readChoices } from '../choices.ts'
 import { type Construction, refuseMissing } from '../construction.ts'
 import { clearOfFloor, fitCheck } from '../fit.ts'
 import { makingOf, work } from '../making.ts'
+import { bandPiece, bandSewn } from '../parts/band.ts'
 import { hem, totalsOf, wholeEdge } from '../seams.ts'
-import { bandPiece, bandSewn } from '../shapes/band.ts'
 import { alone, rectangle } from '../shapes/rectangle.ts'
 import type { Draft } from '../types.ts'
 import { assertSewable } from '../verify.ts'
@@ -39,6 +39,7 @@ export const apron: Construction = {
   useful: [],
   choices: CHOICES,
   often: ['skirtLength', 'apronBand', 'fullness'],
+  finishPlan: 'machineWhereHidden',
   draft,
   describe: ({ sizes }) => [
     phrase('draft.describe.apron', { length: { mm: sizes[0]!.mm }, width: { mm: sizes[1]!.mm } }),
@@ -68,10 +69,10 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
         left: narrow,
       },
     }),
-    bandPiece(band),
+    bandPiece(band, 'tiedBand'),
   ]
   const edge = (id: string) => wholeEdge(pieces, 'apron', 'apron', id)
-  const sewn = bandSewn(band, [edge('top')], ROWS)
+  const sewn = bandSewn(band, [edge('top')], { gathers: ROWS }, { piece: 'tiedBand' })
   const hems = [
     hem({
       ...{ id: 'sides', kind: 'edge', name: phrase('draft.hem.sides'), seen: true, fullness: 0 },

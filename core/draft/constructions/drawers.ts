@@ -51,6 +51,7 @@ export const drawers: Construction = {
   useful: ['totalCrotchLength', 'thighGirth'],
   choices: CHOICES,
   often: ['drawersLength', 'hipEase', 'crotchGusset'],
+  finishPlan: 'allByMachine',
   draft,
   describe: ({ sizes }) => [
     phrase('draft.describe.drawers', { length: { mm: sizes[0]!.mm }, leg: { mm: sizes[1]!.mm } }),

@@ -3,6 +3,7 @@ import { type Phrase, phrase } from '../../words/phrase.ts'
 import type { LengthUnit } from '../../words/units.ts'
 import { type Asked, readChoices, refuseBoth } from '../choices.ts'
 import { type Construction, refuseMissing } from '../construction.ts'
+import { MOST_FULLNESS } from '../practice.ts'
 import { totalsOf } from '../seams.ts'
 import type { ChoiceValue, Draft } from '../types.ts'
 import { assertSewable } from '../verify.ts'
@@ -12,7 +13,6 @@ import { type Figures, figuresOf } from './gored-undertunic/figures.ts'
 import { fitReport } from './gored-undertunic/fit-report.ts'
 import { gores } from './gored-undertunic/gores.ts'
 import { panels } from './gored-undertunic/panels.ts'
-import { MOST_FULLNESS } from './gored-undertunic/practice.ts'
 import { hemsOf, seamsOf } from './gored-undertunic/sewn.ts'
 import { sleeves } from './gored-undertunic/sleeves.ts'
 import { stepsOf } from './gored-undertunic/steps.ts'
@@ -53,6 +53,7 @@ export const goredUndertunic: Construction = {
   ],
   choices: CHOICES,
   often: ['hemLevel', 'length', 'chestEase', 'neck', 'sleeve', 'gores', 'sweep'],
+  finishPlan: 'machineWhereHidden',
   draft,
   describe,
 }

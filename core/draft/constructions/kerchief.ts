@@ -29,6 +29,7 @@ export const kerchief: Construction = {
   useful: ['headGirth'],
   choices: CHOICES,
   often: ['side'],
+  finishPlan: 'allByHand',
   draft,
   describe: ({ sizes }) => [phrase('draft.describe.kerchief', { side: { mm: sizes[0]!.mm } })],
 }

@@ -5,8 +5,8 @@ import { type Asked, type Choices, readChoices } from '../choices.ts'
 import { type Construction, refuseMissing } from '../construction.ts'
 import { clearOfFloor, fitCheck } from '../fit.ts'
 import { makingOf, work } from '../making.ts'
+import { bandPiece, bandSewn } from '../parts/band.ts'
 import { hem, seam, totalsOf, wholeEdge } from '../seams.ts'
-import { bandPiece, bandSewn } from '../shapes/band.ts'
 import { rectangle } from '../shapes/rectangle.ts'
 import type { Draft, Span } from '../types.ts'
 import { assertSewable } from '../verify.ts'
@@ -44,6 +44,7 @@ export const petticoat: Construction = {
   useful: [],
   choices: CHOICES,
   often: ['skirtLength', 'panels', 'fullness'],
+  finishPlan: 'machineWhereHidden',
   draft,
   describe: ({ choices, sizes }) => [
     phrase('draft.describe.petticoat', {
@@ -77,7 +78,7 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
         left: { allowance: felled ? FELL.narrow : OPEN },
       },
     }),
-    bandPiece(band),
+    bandPiece(band, 'tiedBand'),
   ]
   const whole = (copy: string, edge: string) => wholeEdge(pieces, 'skirt', copy, edge)
   /** The right edge runs up from the hem, the left one down to it: below the opening. */
@@ -101,7 +102,8 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
   const sewn = bandSewn(
     band,
     copies.map(({ id }) => whole(id, 'top')),
-    ROWS,
+    { gathers: ROWS },
+    { piece: 'tiedBand' },
   )
   const seams = [...joins, ...sewn.seams]
   const slit = felled ? FELL.narrow : OPEN

@@ -1,4 +1,5 @@
 import { draft } from './english/draft.ts'
+import { garments } from './english/garments.ts'
 import { house } from './english/house.ts'
 import { lay } from './english/lay.ts'
 import { lengthsAndMoney } from './english/lengths-and-money.ts'
@@ -18,6 +19,7 @@ export const english = {
   ...lengthsAndMoney,
   ...measure,
   ...draft,
+  ...garments,
   ...lay,
   ...sew,
   ...price,

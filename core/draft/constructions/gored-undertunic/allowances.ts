@@ -1,5 +1,5 @@
+import { DEEPEST_DEFAULT_HEM, FACING, FELL, MOST_FULLNESS, ROLL, TURNING } from '../../practice.ts'
 import type { UndertunicChoices } from './choices.ts'
-import { DEEPEST_DEFAULT_HEM, FACING, FELL, MOST_FULLNESS, ROLL, TURNING } from './practice.ts'
 
 /** Allowances by what they belong to, mm. In a felled seam one side is trimmed and the other folded over. */
 export type Allowances = {

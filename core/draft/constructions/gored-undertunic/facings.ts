@@ -1,12 +1,13 @@
+import { halfTurned } from '../../../geometry/path.ts'
 import { line } from '../../../geometry/segment.ts'
 import type { Path, Point } from '../../../geometry/types.ts'
 import { phrase } from '../../../words/phrase.ts'
 import { makePiece, type Side } from '../../pieces.ts'
+import type { Part } from '../../places.ts'
+import { FACING } from '../../practice.ts'
 import { neckEdge } from '../../shapes/neckline.ts'
 import type { Piece, Slit } from '../../types.ts'
 import type { Figures } from './figures.ts'
-import { type Part, turnedOver } from './panels.ts'
-import { FACING } from './practice.ts'
 
 /**
  * Straight-sided facings of the tunic's own cloth behind the neck opening and its slit, as wide as the
@@ -63,7 +64,7 @@ function facingInOne(f: Figures): Piece {
   const outer: Path = corners.map((corner, i) => line(corner, corners[(i + 1) % 4]!))
   const opening: Side[] = [
     { id: 'neck', path: neckEdge(neck.width, neck.front), allowance: FACING.seam },
-    { id: 'neckBack', path: turnedOver(neckEdge(neck.width, neck.back), 0), allowance: FACING.seam },
+    { id: 'neckBack', path: halfTurned(neckEdge(neck.width, neck.back), 0), allowance: FACING.seam },
   ]
   return facingPiece('facing', 2 * x, front.below + back.below, {
     sides: [{ id: 'outer', path: outer, ...OUTER }],

@@ -1,17 +1,9 @@
 import { phrase } from '../../../words/phrase.ts'
 import { makePiece } from '../../pieces.ts'
+import { type Hand, type Part, QUARTERS, type Quarter } from '../../places.ts'
 import { type Gore, straightEdgeGore, symmetricalGore } from '../../shapes/gore.ts'
 import type { Copy, Piece } from '../../types.ts'
 import type { Figures } from './figures.ts'
-import type { Hand, Part } from './panels.ts'
-
-export type Quarter = 'frontLeft' | 'frontRight' | 'backLeft' | 'backRight'
-export const QUARTERS: readonly { id: Quarter; part: Part; hand: Hand }[] = [
-  { id: 'frontLeft', part: 'front', hand: 'left' },
-  { id: 'frontRight', part: 'front', hand: 'right' },
-  { id: 'backLeft', part: 'back', hand: 'left' },
-  { id: 'backRight', part: 'back', hand: 'right' },
-]
 
 /** Gores lie with the hem below and the point above; those with a straight edge have it at the left. */
 export function gores(f: Figures): Piece[] {

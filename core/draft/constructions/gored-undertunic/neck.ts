@@ -2,9 +2,17 @@ import { type Body, lengthOf } from '../../../measure/body.ts'
 import { phrase } from '../../../words/phrase.ts'
 import { Refusal } from '../../../words/refusal.ts'
 import type { Asked } from '../../choices.ts'
+import {
+  BACK_DEPTH,
+  BOAT_DEPTHS,
+  FRONT_DEPTH,
+  HEAD_EASE,
+  SHORTEST_SLIT,
+  SHOULDER_HOLD,
+  toFives,
+} from '../../practice.ts'
 import { type Dip, neckPerimeter } from '../../shapes/neckline.ts'
 import type { UndertunicChoices } from './choices.ts'
-import { BACK_DEPTH, BOAT_DEPTHS, FRONT_DEPTH, HEAD_EASE, SHORTEST_SLIT, SHOULDER_HOLD } from './practice.ts'
 
 /** The neck opening: its width on the shoulder line, the dips of front and back, and the slit below. */
 export type Neck = {
@@ -19,9 +27,6 @@ export type Neck = {
   /** What must pass: head girth and ease. */
   toPass: number
 }
-
-/** What is typed and derived is kept to half centimetres, so that the maker chalks round figures. */
-export const toFives = (mm: number): number => Math.ceil(mm / 5 - 1e-9) * 5
 
 type Given = {
   panelWidth: number

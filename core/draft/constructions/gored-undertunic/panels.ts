@@ -1,15 +1,12 @@
+import { halfTurned } from '../../../geometry/path.ts'
 import { line } from '../../../geometry/segment.ts'
 import type { Path, Point } from '../../../geometry/types.ts'
 import { phrase } from '../../../words/phrase.ts'
 import { makePiece, type Side } from '../../pieces.ts'
+import type { Hand, Part } from '../../places.ts'
 import { neckEdge } from '../../shapes/neckline.ts'
 import type { Piece, Slit, Span } from '../../types.ts'
 import type { Figures } from './figures.ts'
-
-/** The panels of a tunic: front and back, or one body that lies over the shoulder. */
-export type Part = 'front' | 'back'
-/** The wearer's own left and right. */
-export type Hand = 'left' | 'right'
 
 /** What the side edge of a panel is sewn to, from the shoulder down. */
 export type SidePart = 'armhole' | 'gusset' | 'side' | 'gore'
@@ -77,7 +74,7 @@ function body(f: Figures): Piece {
   const hole = { allowance: allowances.neck }
   const opening: Side[] = [
     { id: 'neck', path: neckEdge(neck.width, neck.front, length), ...hole },
-    { id: 'neckBack', path: turnedOver(neckEdge(neck.width, neck.back, length), length), ...hole },
+    { id: 'neckBack', path: halfTurned(neckEdge(neck.width, neck.back, length), length), ...hole },
   ]
   return makePiece(
     {
@@ -103,16 +100,6 @@ function body(f: Figures): Piece {
 }
 
 const point = (x: number, y: number): Point => ({ x, y })
-
-/** A path seen from the other side of the shoulder line at `y`: half a turn about its middle. */
-export function turnedOver(path: Path, y: number): Path {
-  const over = (p: Point): Point => ({ x: -p.x, y: 2 * y - p.y })
-  return path.map((s) =>
-    s.kind === 'line'
-      ? line(over(s.from), over(s.to))
-      : { ...s, from: over(s.from), to: over(s.to), centre: over(s.centre) },
-  )
-}
 
 const panelSizes = (width: number, length: number) => [
   { name: phrase('draft.size.width'), mm: width },

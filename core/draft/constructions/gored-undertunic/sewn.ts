@@ -1,14 +1,12 @@
 import { type PhraseCode, phrase } from '../../../words/phrase.ts'
+import { HANDS, type Hand, PARTS, type Part, QUARTERS } from '../../places.ts'
+import { FACING, ROLL } from '../../practice.ts'
 import { hem, seam, wholeEdge } from '../../seams.ts'
 import type { Hem, Piece, Seam, SeamFinish, Span } from '../../types.ts'
 import type { Figures } from './figures.ts'
-import { QUARTERS, sideGoreEdges } from './gores.ts'
-import { type Hand, isRolled, PANEL, type Part, panelEdge, sideSpan } from './panels.ts'
-import { FACING, ROLL } from './practice.ts'
+import { sideGoreEdges } from './gores.ts'
+import { isRolled, PANEL, panelEdge, sideSpan } from './panels.ts'
 import { sleeveSpan } from './sleeves.ts'
-
-const HANDS = ['left', 'right'] as const
-const PARTS = ['front', 'back'] as const
 
 /** Every seam of the tunic, in sewing order. */
 export function seamsOf(f: Figures, pieces: readonly Piece[]): Seam[] {

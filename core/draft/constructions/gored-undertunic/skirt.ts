@@ -2,10 +2,11 @@ import { type Body, lengthOf } from '../../../measure/body.ts'
 import { phrase } from '../../../words/phrase.ts'
 import { Refusal } from '../../../words/refusal.ts'
 import type { Asked } from '../../choices.ts'
+import type { Levels } from '../../levels.ts'
+import { NARROWEST_GORE, USUAL_QUARTER, WIDEST_QUARTER } from '../../practice.ts'
+import { strideNeed } from '../../stride.ts'
 import type { Allowances } from './allowances.ts'
 import type { UndertunicChoices } from './choices.ts'
-import type { Levels } from './levels.ts'
-import { NARROWEST_GORE, STEP_TO_STATURE, STRIDE_EASE, USUAL_QUARTER, WIDEST_QUARTER } from './practice.ts'
 
 /** The body of the tunic below the arm: panel width and gores. mm and radians. */
 export type Skirt = {
@@ -82,16 +83,4 @@ export function skirtOf(body: Body, chosen: UndertunicChoices, asked: Asked, giv
     return around + gores * angle * below - (slitLoss * below) / radius
   }
   return { width: around / 2, gores, goreTop, radius, angle, sweep: girthAt(length), girthAt }
-}
-
-/**
- * Sweep a striding body needs at the hem of a garment of `length`: twice the part of a step that is open
- * at that height, and the calf. Nothing above the crotch. A calf that was not measured is taken as 380 mm
- * (about the mean of ANSUR II) for the default spread only; the fit check leaves it open.
- */
-export function strideNeed(body: Body, levels: Levels, length: number): number {
-  const height = Math.max(0, levels.cervicalHeight - length)
-  if (height >= levels.crotchHeight) return 0
-  const open = (levels.crotchHeight - height) / levels.crotchHeight
-  return 2 * STEP_TO_STATURE * levels.stature * open + (lengthOf(body, 'calfGirth') ?? 380) + STRIDE_EASE
 }

@@ -1,16 +1,13 @@
 import { type Body, lengthOf } from '../../../measure/body.ts'
 import { phrase } from '../../../words/phrase.ts'
 import { Refusal } from '../../../words/refusal.ts'
+import { armOf, gussetGirth, type Places, placesOnSleeve } from '../../arm.ts'
+import { ELBOW_ON_ARM } from '../../levels.ts'
+import { ARM_EASE, ROUTES_DIFFER, THUMB, toFives } from '../../practice.ts'
 import type { UndertunicChoices } from './choices.ts'
-import { BICEPS_ON_ARM, ELBOW_ON_ARM, FOREARM_ON_ARM } from './levels.ts'
-import { toFives } from './neck.ts'
-import { ARM_EASE, ROUTES_DIFFER, THUMB } from './practice.ts'
 
 /** Girth ease on the armhole unless the arm needs more (common practice). */
 export const USUAL_ARMHOLE_EASE = 80
-
-/** Places along the sleeve that the arm must fit, mm from the sleeve's head down. */
-type Places = { biceps: number; elbow: number; forearm: number }
 
 /** The sleeve: a panel tapering evenly from its head to its end. mm. */
 export type Sleeve = {
@@ -36,14 +33,11 @@ type Given = { width: number; armhole: number; gusset: number }
  * @throws Refusal when the sleeve is too short for its gusset
  */
 export function sleeveOf(body: Body, chosen: UndertunicChoices, { width, armhole, gusset }: Given): Sleeve {
-  const { arm, shoulder, differ } = armOf(body)
+  const { differ } = armOf(body)
   const head = 2 * armhole
-  const dropped = width / 2 - shoulder
-  const onArm = (part: number) => part * arm - dropped
-  const elbow = (lengthOf(body, 'upperArmLength') ?? ELBOW_ON_ARM * arm) - dropped
-  const places = { biceps: Math.max(0, onArm(BICEPS_ON_ARM)), elbow, forearm: onArm(FOREARM_ON_ARM) }
+  const places = placesOnSleeve(body, width)
   const length =
-    chosen.sleeveLength ?? (chosen.sleeve === 'elbow' ? elbow : arm - dropped) + chosen.sleeveEase
+    chosen.sleeveLength ?? (chosen.sleeve === 'elbow' ? places.elbow : places.wrist) + chosen.sleeveEase
   if (length < gusset + SHORTEST_UNDERARM) {
     const params = { length: { mm: length }, least: { mm: gusset + SHORTEST_UNDERARM } }
     throw new Refusal(phrase('refusal.draft.sleeveTooShort', params), 'sleeveLength')
@@ -69,22 +63,6 @@ export function gussetRoom(body: Body, chosen: UndertunicChoices): number {
   const dropped = (Math.max(...girths) + chosen.chestEase) / 4 - shoulder
   const part = chosen.sleeve === 'elbow' ? ELBOW_ON_ARM : 1
   return (chosen.sleeveLength ?? part * arm - dropped + chosen.sleeveEase) - SHORTEST_UNDERARM
-}
-
-/** What a square gusset adds to the sleeve: its diagonal at the head, nothing one side further down. */
-const gussetGirth = (gusset: number, place: number): number =>
-  gusset * Math.SQRT2 * Math.max(0, 1 - place / gusset)
-
-/**
- * Length of the arm and half the breadth of the shoulders, both from the middle of the back. Taken from
- * shoulder and arm length where both are known, else from the length over the bent arm.
- */
-function armOf(body: Body): { arm: number; shoulder: number; differ: number } {
-  const shoulder = lengthOf(body, 'neckBaseGirth')! / (2 * Math.PI) + lengthOf(body, 'shoulderLength')!
-  const arm = lengthOf(body, 'armLength')
-  const bent = lengthOf(body, 'cervicalToWristLength')
-  if (arm === undefined) return { arm: bent! - shoulder, shoulder, differ: 0 }
-  return { arm, shoulder, differ: bent === undefined ? 0 : Math.abs(bent - shoulder - arm) }
 }
 
 /** The narrowest end, in half centimetres, that lets the hand through and does not bind the arm. */

@@ -1,10 +1,8 @@
 import { phrase } from '../../../words/phrase.ts'
 import { makePiece, straightSides } from '../../pieces.ts'
+import { HANDS, type Hand, type Part } from '../../places.ts'
 import type { Piece, Span } from '../../types.ts'
 import type { Figures } from './figures.ts'
-import type { Hand, Part } from './panels.ts'
-
-const HANDS = ['right', 'left'] as const
 
 /** Sleeves, wrist below and head above, and the square gussets under the arms. */
 export function sleeves(f: Figures): Piece[] {

@@ -210,6 +210,7 @@ export const paper = {
   'paper.quote.date': 'Date',
   'draw.piece.caption': '{name} × {count}',
   'draw.piece.captionMirrored': '{name} × {count}, {mirrored} mirrored',
+  'draw.garment.label': 'The finished garment from the front, to scale: {garment}.',
   'draw.piece.label': 'Drawing to scale: {piece}.',
   'draw.lay.label': 'Lay to scale on cloth {width} wide, from {from} to {to} from the cut end: {pieces}.',
   'draw.lay.nearSelvedge': 'near selvedge',

@@ -1,6 +1,8 @@
+import type { SeamFinish } from './types.ts'
+
 /**
- * The figures of the undertunic that no choice sets. mm unless said otherwise; "common practice" of makers
- * of such tunics where no source is named.
+ * Figures that no choice sets, for every garment. mm unless said otherwise; "common practice" of makers of
+ * such clothes where no source is named.
  */
 
 /** Ease below which a garment without an opening binds at chest, waist or hip. */
@@ -47,3 +49,26 @@ export const DEEPEST_DEFAULT_HEM = 20
 
 /** Arm-down sum and bent-arm length may differ by this before posture is in question. */
 export const ROUTES_DIFFER = 40
+
+/** Allowance of a seam that is pressed open. */
+export const OPEN = 12
+/** An edge that is gathered or pleated into another, and one that is turned in along a band. */
+export const TAKEN_UP = 12
+
+/** Allowances of a seam by how it is finished: the side trimmed, and the one folded over it. */
+export const allowancesFor = (finish: SeamFinish, open = OPEN): { narrow: number; wide: number } =>
+  finish === 'felled' ? FELL : { narrow: open, wide: open }
+
+/** What is added to an edge that is hemmed this deep. */
+export const hemmed = (depth: number): { allowance: number; turned: true } => ({
+  ...{ allowance: depth + TURNING, turned: true },
+})
+
+/** Lengths worked out from a body are kept to half centimetres, so that the maker chalks round figures. */
+export const toFives = (mm: number): number => Math.ceil(mm / 5 - 1e-9) * 5
+
+/**
+ * Girth round both shoulders and the arms ÷ girth of the chest: mean over the 6068 people of ANSUR II (US Army
+ * 2012, public release), standard deviation 0.06; held against the survey in the tests.
+ */
+export const SHOULDERS_TO_CHEST = 1.107

@@ -1,4 +1,4 @@
-import { type Body, lengthOf } from '../../../measure/body.ts'
+import { type Body, lengthOf } from '../measure/body.ts'
 
 /**
  * Mean ratios to cervical height over the 6068 bodies of ANSUR II (US Army 2012, public release), held

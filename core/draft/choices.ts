@@ -73,6 +73,14 @@ function readChoice(id: string, choice: Choice, value: ChoiceValue, unit: Length
   )
 }
 
+/** Choices with the values used; what was left open and decides nothing is left out. */
+export const settled = (
+  values: Readonly<Record<string, ChoiceValue | undefined>>,
+): Record<string, ChoiceValue> =>
+  Object.fromEntries(
+    Object.entries(values).flatMap(([id, value]) => (value === undefined ? [] : [[id, value]])),
+  )
+
 /** Refuses two choices that say the same thing in two ways. */
 export function refuseBoth(asked: Asked, one: string, other: string): void {
   if (asked[one] === undefined || asked[other] === undefined) return

@@ -81,7 +81,8 @@ function joins(piece: Piece, usable: number, allowance: number): number[] {
 }
 
 /** Stretches across the piece that no join may cross: the neck, openings, slits, and the middle. */
-function keptWhole({ outline, openings, slits }: Piece): { from: number; to: number }[] {
+function keptWhole({ outline, openings, slits, joinsFreely }: Piece): { from: number; to: number }[] {
+  if (joinsFreely === true) return []
   const whole = pathBox(outline)
   const middle = whole.x + whole.width / 2
   const curves = [

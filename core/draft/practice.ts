@@ -38,8 +38,9 @@ export const NARROWEST_GORE = 40
 
 /** Allowances of a felled seam: the one trimmed and the one folded over it. */
 export const FELL = { narrow: 6, wide: 14 }
-/** First turning of a hem. */
+/** First turning of a hem, and of a narrow one on fine linen. */
 export const TURNING = 6
+export const NARROW_TURNING = 4
 /** A rolled neck hem: finished depth, and cloth it takes. */
 export const ROLL = { depth: 3, allowance: 5 }
 export const FACING = { width: 40, seam: 6, turning: 6 }

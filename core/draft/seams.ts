@@ -35,7 +35,7 @@ export function seam(parts: Pick<Seam, 'id' | 'kind' | 'name' | 'a' | 'b' | 'fin
 }
 
 /** How the longer side of a seam is taken up: drawn on so many threads, or folded. */
-export type TakenUp = { gathers: number } | { pleats: Pleats }
+export type TakenUp = { gathers: number } | { pleats: Pleats; gathers?: number }
 
 /** A seam whose side a is longer than its side b on purpose. */
 export function takenUpSeam(parts: Parameters<typeof seam>[0], by: TakenUp): Seam {

@@ -21,7 +21,10 @@ export function seamRows(
   return finish === 'open' && plan.edges !== null ? [...joined, row('edge', plan.edges, 2 * length)] : joined
 }
 
-/** The one row that sews a hem: neck, slit and the edge of their facing are worked by their own stitch, the rest as seen or hidden. */
+/**
+ * The one row that sews a hem: neck, slit and the edge of their facing are worked by their own stitch, what is
+ * turned in and laid on another cloth is felled, the rest sewn as seen or hidden.
+ */
 export function hemRows(
   step: string,
   { id, kind, length, seen }: Hem,
@@ -29,7 +32,9 @@ export function hemRows(
   thickness: number,
 ): Row[] {
   const inTheHand = kind === 'neck' || kind === 'slit' || kind === 'facingEdge'
-  const stitch = inTheHand ? plan.neck : seen ? plan.hemsSeen : plan.hemsHidden
+  const laid = kind === 'lining' || kind === 'laidOn'
+  const plain = laid ? plan.felling : seen ? plan.hemsSeen : plan.hemsHidden
+  const stitch = kind === 'tacked' ? 'running' : inTheHand ? plan.neck : plain
   return [rowOf(step, id, 'hem', stitch, length, thickness)]
 }
 

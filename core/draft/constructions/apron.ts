@@ -4,10 +4,13 @@ import type { LengthUnit } from '../../words/units.ts'
 import { type Asked, type Choices, readChoices } from '../choices.ts'
 import { type Construction, refuseMissing } from '../construction.ts'
 import { clearOfFloor, fitCheck } from '../fit.ts'
+import { flatSkirt } from '../flat.ts'
 import { makingOf, work } from '../making.ts'
+import { finishedSizes, named } from '../names.ts'
 import { bandPiece, bandSewn } from '../parts/band.ts'
-import { hem, totalsOf, wholeEdge } from '../seams.ts'
-import { alone, rectangle } from '../shapes/rectangle.ts'
+import { hemmed, TAKEN_UP } from '../practice.ts'
+import { totalsOf, turnedHem, wholeEdge } from '../seams.ts'
+import { rectangle } from '../shapes/rectangle.ts'
 import type { Draft } from '../types.ts'
 import { assertSewable } from '../verify.ts'
 
@@ -21,8 +24,7 @@ const CHOICES = {
 } as const satisfies Choices
 
 /** All common practice, mm and parts of one. */
-const TURNING = 6
-const GATHERED = 10
+const SIDE_HEM = 6
 const ROWS = 2
 /** The band covers this part of the waist; the apron ends this far above the floor. */
 const OF_WAIST = 0.5
@@ -57,16 +59,12 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
     tie: chosen.tieLength,
   }
   const width = band.length * chosen.fullness
-  const narrow = { allowance: 2 * TURNING, turned: true }
-  const name = phrase('draft.piece.apron')
   const pieces = [
-    rectangle({
-      ...{ id: 'apron', name, copies: alone('apron', name), width, length },
-      sides: {
-        bottom: { allowance: chosen.bottomHem + TURNING, turned: true },
-        right: narrow,
-        top: { allowance: GATHERED },
-        left: narrow,
+    rectangle('apron', {
+      ...{ width, length },
+      added: {
+        bottom: hemmed(chosen.bottomHem),
+        ...{ right: hemmed(SIDE_HEM), top: { allowance: TAKEN_UP }, left: hemmed(SIDE_HEM) },
       },
     }),
     bandPiece(band, 'tiedBand'),
@@ -74,13 +72,13 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
   const edge = (id: string) => wholeEdge(pieces, 'apron', 'apron', id)
   const sewn = bandSewn(band, [edge('top')], { gathers: ROWS }, { piece: 'tiedBand' })
   const hems = [
-    hem({
-      ...{ id: 'sides', kind: 'edge', name: phrase('draft.hem.sides'), seen: true, fullness: 0 },
-      ...{ depth: TURNING, allowance: narrow.allowance, spans: [edge('right'), edge('left')] },
+    turnedHem({
+      ...{ id: 'sides', kind: 'edge', name: named('hem', 'sides'), depth: SIDE_HEM },
+      spans: [edge('right'), edge('left')],
     }),
-    hem({
-      ...{ id: 'bottom', kind: 'bottom', name: phrase('draft.hem.bottom'), seen: true, fullness: 0 },
-      ...{ depth: chosen.bottomHem, allowance: chosen.bottomHem + TURNING, spans: [edge('bottom')] },
+    turnedHem({
+      ...{ id: 'bottom', kind: 'bottom', name: named('hem', 'bottom'), depth: chosen.bottomHem },
+      spans: [edge('bottom')],
     }),
     ...sewn.hems,
   ]
@@ -112,10 +110,14 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
       clearOfFloor(body, length, phrase('draft.mend.skirtLength')),
     ],
     cautions: [phrase('draft.caution.flame')],
-    sizes: [
-      { id: 'length', name: phrase('draft.finished.skirtLength'), mm: length },
-      { id: 'width', name: phrase('draft.finished.width'), mm: width },
-    ],
+    notions: [],
+    flat: flatSkirt({
+      band: band.length,
+      depth: band.depth,
+      hem: Math.min(width, 1.35 * band.length),
+      length,
+    }),
+    sizes: finishedSizes({ skirtLength: length, width }),
     totals: totalsOf(pieces, sewn.seams, hems),
   })
 }

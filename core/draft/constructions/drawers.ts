@@ -1,13 +1,19 @@
+import { through } from '../../geometry/path.ts'
+import { line } from '../../geometry/segment.ts'
 import { type Body, lengthOf } from '../../measure/body.ts'
 import { phrase } from '../../words/phrase.ts'
 import type { LengthUnit } from '../../words/units.ts'
 import { type Asked, type Choices, readChoices } from '../choices.ts'
 import { type Construction, refuseMissing } from '../construction.ts'
 import { clearOfFloor, fitCheck } from '../fit.ts'
+import { bothHalves, overallSizes } from '../flat.ts'
 import { makingOf, work } from '../making.ts'
-import { hem, seam, totalsOf, wholeEdge } from '../seams.ts'
-import { alone, rectangle } from '../shapes/rectangle.ts'
-import type { Draft, Span } from '../types.ts'
+import { finishedSizes, named, pair } from '../names.ts'
+import { HANDS, type Hand } from '../places.ts'
+import { FELL, hemmed } from '../practice.ts'
+import { seam, totalsOf, turnedHem, wholeEdge } from '../seams.ts'
+import { rectangle } from '../shapes/rectangle.ts'
+import type { Draft, Flat, Span } from '../types.ts'
 import { assertSewable } from '../verify.ts'
 
 const CHOICES = {
@@ -20,8 +26,7 @@ const CHOICES = {
 } as const satisfies Choices
 
 /** All common practice, mm unless said otherwise. */
-const TURNING = 6
-const FELL = { wide: 14, narrow: 6 }
+const TO_TIE = 500
 const USUAL_EASE = 260
 const USUAL_SEAT_EASE = 120
 const LEAST_HIP_EASE = 100
@@ -32,9 +37,6 @@ const FROM_KNEE = 60
 const OFF_FLOOR = 90
 /** The waist to the crotch and back, where it was not measured, ÷ the height between them (from memory). */
 const THROUGH_CROTCH = 2.35
-
-const HANDS = ['left', 'right'] as const
-type Hand = (typeof HANDS)[number]
 
 /**
  * Two wide straight legs with a square set on its corner between them, and a cord through the folded top: the
@@ -73,37 +75,25 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
   const rise = chosen.rise ?? Math.round((through + USUAL_SEAT_EASE - gusset * Math.SQRT2) / 2)
   const inseam = Math.max(60, Math.round(crotch - ends[chosen.drawersLength]))
   const length = rise + gusset + inseam
-  const name = phrase('draft.piece.leg')
-  const gussetName = phrase('draft.piece.crotchGusset')
   const pieces = [
-    rectangle({
-      ...{ id: 'leg', name, width: leg, length },
-      copies: HANDS.map((hand) => ({
-        ...{ id: hand, mirrored: hand === 'left' },
-        name: phrase('draft.piece.placed', { piece: name, place: phrase(`draft.place.${hand}`) }),
-      })),
-      sides: {
-        bottom: { allowance: chosen.bottomHem + TURNING, turned: true },
-        right: { allowance: FELL.wide },
-        top: { allowance: chosen.casing + TURNING, turned: true },
-        left: { allowance: FELL.narrow },
+    rectangle(
+      'leg',
+      {
+        ...{ width: leg, length },
+        added: {
+          bottom: hemmed(chosen.bottomHem),
+          right: { allowance: FELL.wide },
+          top: hemmed(chosen.casing),
+          left: { allowance: FELL.narrow },
+        },
       },
-    }),
-    rectangle({
-      ...{
-        id: 'gusset',
-        name: gussetName,
-        copies: alone('gusset', gussetName),
-        width: gusset,
-        length: gusset,
-      },
-      sides: {
-        bottom: { allowance: FELL.narrow },
-        right: { allowance: FELL.narrow },
-        top: { allowance: FELL.narrow },
-        left: { allowance: FELL.narrow },
-      },
-    }),
+      { copies: pair('leg', true) },
+    ),
+    rectangle(
+      'gusset',
+      { width: gusset, length: gusset, added: { allowance: FELL.narrow } },
+      { code: 'crotchGusset', turn: [0, 90, 180, 270] },
+    ),
   ]
   const edge = (hand: Hand, id: string) => wholeEdge(pieces, 'leg', hand, id)
   /** Down from the waist along a leg's edge: the right one is drawn upwards, the left one downwards. */
@@ -112,8 +102,7 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
       ? { ...edge(hand, 'left'), from, to }
       : { ...edge(hand, 'right'), from: length - to, to: length - from }
   const square = (side: string) => wholeEdge(pieces, 'gusset', 'gusset', side)
-  const placed = (code: 'crotchGusset' | 'inseam', hand: Hand) =>
-    phrase('draft.seam.placed', { seam: phrase(`draft.seam.${code}`), place: phrase(`draft.place.${hand}`) })
+  const placed = (code: 'crotchGusset' | 'inseam', hand: Hand) => named('seam', code, hand)
   // The mirrored left leg has its front edge where the right leg has its back one.
   const seams = [
     ...(['front', 'back'] as const).map((part) => {
@@ -146,16 +135,13 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
       }),
     ),
   ]
-  const turned = (depth: number) => ({ depth, allowance: depth + TURNING, fullness: 0 })
   const hems = [
-    hem({
-      ...{ id: 'casing', kind: 'edge', name: phrase('draft.hem.casing'), seen: true },
-      ...turned(chosen.casing),
+    turnedHem({
+      ...{ id: 'casing', kind: 'edge', name: named('hem', 'casing'), depth: chosen.casing },
       spans: HANDS.map((hand) => edge(hand, 'top')),
     }),
-    hem({
-      ...{ id: 'bottom', kind: 'bottom', name: phrase('draft.hem.legs'), seen: true },
-      ...turned(chosen.bottomHem),
+    turnedHem({
+      ...{ id: 'bottom', kind: 'bottom', name: named('hem', 'legs'), depth: chosen.bottomHem },
       spans: HANDS.map((hand) => edge(hand, 'bottom')),
     }),
   ]
@@ -218,10 +204,29 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
       clearOfFloor(body, length, phrase('draft.mend.drawersLength')),
     ],
     cautions: [phrase('draft.caution.cordEnds')],
-    sizes: [
-      { id: 'length', name: phrase('draft.finished.skirtLength'), mm: length },
-      { id: 'leg', name: phrase('draft.finished.leg'), mm: leg },
-    ],
+    notions: [{ notion: 'cord', mm: 2 * leg + TO_TIE }],
+    flat: flatDrawers(leg, rise + gusset / 2, inseam + gusset / 2),
+    sizes: finishedSizes({ skirtLength: length, leg }),
     totals: totalsOf(pieces, seams, hems),
   })
+}
+
+/** From the front: the waist drawn out, legs hanging apart below the crotch. */
+function flatDrawers(leg: number, rise: number, inseam: number): Flat {
+  const at = (x: number, y: number) => ({ x, y })
+  const apart = leg * 0.06
+  const outer = through([
+    at(0, inseam + rise),
+    at(leg / 2, inseam + rise),
+    at(leg / 2 + apart, 0),
+    at(apart, 0),
+    at(0, inseam),
+  ])
+  const edges = bothHalves(outer)
+  return {
+    edges,
+    seams: [[line(at(0, inseam + rise), at(0, inseam))]],
+    behind: [],
+    sizes: overallSizes(edges, { top: inseam + rise, bottom: 0, half: leg / 2 + apart }),
+  }
 }

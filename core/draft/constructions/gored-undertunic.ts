@@ -1,7 +1,7 @@
 import type { Body } from '../../measure/body.ts'
 import { type Phrase, phrase } from '../../words/phrase.ts'
 import type { LengthUnit } from '../../words/units.ts'
-import { type Asked, readChoices, refuseBoth } from '../choices.ts'
+import { type Asked, readChoices, refuseBoth, settled } from '../choices.ts'
 import { type Construction, refuseMissing } from '../construction.ts'
 import { MOST_FULLNESS } from '../practice.ts'
 import { totalsOf } from '../seams.ts'
@@ -86,7 +86,7 @@ function used(f: Figures): Record<string, ChoiceValue> {
   const { hemLevel, sleeve, ...chosen } = f.chosen
   const level = f.chosen.length === undefined ? { hemLevel } : {}
   const reach = f.chosen.sleeveLength === undefined ? { sleeve } : {}
-  const values = {
+  return settled({
     ...level,
     ...reach,
     ...chosen,
@@ -100,11 +100,7 @@ function used(f: Figures): Record<string, ChoiceValue> {
     goreSpread: f.skirt.radius * f.skirt.angle,
     sweep: f.skirt.sweep,
     bottomHem: f.hems.bottom.depth,
-  }
-  return Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as Record<
-    string,
-    ChoiceValue
-  >
+  })
 }
 
 function sizesOf(f: Figures): Draft['sizes'] {

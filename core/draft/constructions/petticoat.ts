@@ -1,20 +1,26 @@
 import { type Body, lengthOf } from '../../measure/body.ts'
 import { phrase } from '../../words/phrase.ts'
 import type { LengthUnit } from '../../words/units.ts'
-import { type Asked, type Choices, readChoices } from '../choices.ts'
+import { type Asked, type Choices, readChoices, settled } from '../choices.ts'
 import { type Construction, refuseMissing } from '../construction.ts'
 import { clearOfFloor, fitCheck } from '../fit.ts'
+import { flatSkirt } from '../flat.ts'
 import { makingOf, work } from '../making.ts'
+import { finishedSizes, named } from '../names.ts'
 import { bandPiece, bandSewn } from '../parts/band.ts'
-import { hem, seam, totalsOf, wholeEdge } from '../seams.ts'
+import { allowancesFor, hemmed, TAKEN_UP } from '../practice.ts'
+import { seam, type TakenUp, totalsOf, turnedHem, wholeEdge } from '../seams.ts'
 import { rectangle } from '../shapes/rectangle.ts'
-import type { Draft, Span } from '../types.ts'
+import type { Draft, Pleats, Span } from '../types.ts'
 import { assertSewable } from '../verify.ts'
 
 const CHOICES = {
   skirtLength: { kind: 'length', range: [250, 1300] },
   panels: { kind: 'count', options: [2, 3, 4], default: 3 },
-  fullness: { kind: 'count', options: [1.5, 2, 2.5, 3], default: 2.5 },
+  fullness: { kind: 'count', options: [1.5, 2, 2.5, 3, 3.5, 4], default: 2.5 },
+  takenUp: { kind: 'option', options: ['gathered', 'knife', 'box', 'cartridge'], default: 'gathered' },
+  pleatDepth: { kind: 'length', range: [4, 80] },
+  fastening: { kind: 'option', options: ['ties', 'hooks'], default: 'ties' },
   waistEase: { kind: 'length', range: [0, 80], default: 10 },
   opening: { kind: 'length', range: [120, 400], default: 250 },
   bandDepth: { kind: 'length', range: [12, 80], default: 30 },
@@ -24,11 +30,12 @@ const CHOICES = {
 } as const satisfies Choices
 
 /** All common practice, mm and parts of one. */
-const TURNING = 8
-const GATHERED = 12
 const ROWS = 3
-const FELL = { wide: 14, narrow: 6 }
-const OPEN = 12
+/** Rows that hold cartridge pleats, and what the band overlaps under hooks. */
+const CARTRIDGE_ROWS = 2
+const OVERLAP = 30
+/** Depth of a pleat unless it is asked otherwise: of a folded one, and of a cartridge. */
+const PLEAT = { folded: 25, cartridge: 8 }
 const OFF_FLOOR = 0.1
 const HIP_EASE = 150
 
@@ -59,25 +66,34 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
   const [waist, height] = [lengthOf(body, 'waistGirth')!, lengthOf(body, 'waistHeight')!]
   const length = chosen.skirtLength ?? Math.round(height * (1 - OFF_FLOOR))
   const opening = Math.min(chosen.opening, length / 2)
-  const band = { length: waist + chosen.waistEase, depth: chosen.bandDepth, tie: chosen.tieLength }
+  const tied = chosen.fastening === 'ties'
+  const around = waist + chosen.waistEase
+  const band = {
+    length: around + (tied ? 0 : OVERLAP),
+    ...{ depth: chosen.bandDepth, tie: tied ? chosen.tieLength : 0 },
+  }
   const sweep = band.length * chosen.fullness
-  const felled = chosen.seamFinish === 'felled'
-  const name = phrase('draft.piece.skirt')
+  const allowances = allowancesFor(chosen.seamFinish)
+  const by = takenUp(chosen.takenUp, sweep, band.length, chosen.pleatDepth)
   const copies = Array.from({ length: chosen.panels }, (_, i) => ({
     id: `width${i + 1}`,
     name: phrase('draft.piece.width', { number: i + 1 }),
     mirrored: false,
   }))
   const pieces = [
-    rectangle({
-      ...{ id: 'skirt', name, copies, width: sweep / chosen.panels, length },
-      sides: {
-        bottom: { allowance: chosen.bottomHem + TURNING, turned: true },
-        right: { allowance: felled ? FELL.wide : OPEN },
-        top: { allowance: GATHERED },
-        left: { allowance: felled ? FELL.narrow : OPEN },
+    rectangle(
+      'skirt',
+      {
+        ...{ width: sweep / chosen.panels, length },
+        added: {
+          bottom: hemmed(chosen.bottomHem),
+          right: { allowance: allowances.wide },
+          top: { allowance: TAKEN_UP },
+          left: { allowance: allowances.narrow },
+        },
       },
-    }),
+      { copies },
+    ),
     bandPiece(band, 'tiedBand'),
   ]
   const whole = (copy: string, edge: string) => wholeEdge(pieces, 'skirt', copy, edge)
@@ -102,27 +118,32 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
   const sewn = bandSewn(
     band,
     copies.map(({ id }) => whole(id, 'top')),
-    { gathers: ROWS },
+    by,
     { piece: 'tiedBand' },
   )
   const seams = [...joins, ...sewn.seams]
-  const slit = felled ? FELL.narrow : OPEN
+  const slit = allowances.narrow
   const hems = [
-    hem({
-      ...{ id: 'opening', kind: 'slit', name: phrase('draft.hem.opening'), seen: false, fullness: 0 },
+    turnedHem({
+      ...{ id: 'opening', kind: 'slit', name: named('hem', 'opening'), seen: false },
       ...{ depth: slit / 2, allowance: slit, spans: [right(last, true), left(copies[0]!.id, true)] },
     }),
     ...sewn.hems,
-    hem({
-      ...{ id: 'bottom', kind: 'bottom', name: phrase('draft.hem.bottom'), seen: true, fullness: 0 },
-      ...{ depth: chosen.bottomHem, allowance: chosen.bottomHem + TURNING },
+    turnedHem({
+      ...{ id: 'bottom', kind: 'bottom', name: named('hem', 'bottom'), depth: chosen.bottomHem },
       spans: copies.map(({ id }) => whole(id, 'bottom')),
     }),
+  ]
+  const setting = [
+    'pleats' in by ? work('setPleat', by.pleats.count) : work('setGathers', band.length / 1000),
   ]
   const { step, sewing, hemming, before, pressSeams, after } = makingOf(pieces, seams, hems)
   return assertSewable({
     construction: petticoat.id,
-    choices: { ...chosen, skirtLength: length, opening },
+    choices: settled({
+      ...{ ...chosen, skirtLength: length, opening },
+      pleatDepth: 'pleats' in by ? by.pleats.depth : undefined,
+    }),
     ...{ pieces, seams, hems },
     steps: [
       ...before,
@@ -131,7 +152,7 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
         hems: ['opening'],
       }),
       pressSeams,
-      step('band', 'sew', [work('setGathers', band.length / 1000)], {
+      step('band', 'sew', [...setting, ...(tied ? [] : [work('sewHook', 2)])], {
         seams: sewing(({ kind }) => kind === 'band').seams,
         hems: hemming(({ kind }) => kind === 'band').hems,
       }),
@@ -158,10 +179,39 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
       clearOfFloor(body, length, phrase('draft.mend.skirtLength')),
     ],
     cautions: [phrase('draft.caution.flame')],
-    sizes: [
-      { id: 'length', name: phrase('draft.finished.skirtLength'), mm: length },
-      { id: 'sweep', name: phrase('draft.finished.sweep'), mm: sweep },
-    ],
+    notions: tied ? [] : [{ notion: 'hook', count: 2 }],
+    flat: flatSkirt({
+      band: around,
+      depth: band.depth,
+      hem: Math.min(sweep, 2 * around) / 2,
+      length,
+      slit: opening,
+    }),
+    sizes: finishedSizes({ skirtLength: length, sweep }),
     totals: totalsOf(pieces, seams, hems),
   })
+}
+
+/**
+ * How the sweep is taken up into the band: drawn on threads; in folds, each of which takes twice its depth (knife:
+ * L = F + 2dn) or four times it (box: two folds against each other); or in cartridges, standing tubes on two threads.
+ */
+function takenUp(
+  way: 'gathered' | Pleats['kind'],
+  sweep: number,
+  band: number,
+  asked: number | undefined,
+): TakenUp {
+  if (way === 'gathered') return { gathers: ROWS }
+  if (way === 'cartridge') {
+    const depth = asked ?? PLEAT.cartridge
+    return {
+      pleats: { kind: way, depth, count: Math.max(1, Math.round(sweep / (2 * depth))) },
+      gathers: CARTRIDGE_ROWS,
+    }
+  }
+  const folds = way === 'knife' ? 2 : 4
+  const count = Math.max(1, Math.round((sweep - band) / (folds * (asked ?? PLEAT.folded))))
+  // The depth is what makes so many whole pleats come out even.
+  return { pleats: { kind: way, depth: (sweep - band) / (folds * count), count } }
 }

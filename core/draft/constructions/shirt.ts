@@ -20,6 +20,7 @@ import { cutPiece, straightSides } from '../pieces.ts'
 import { HANDS, PARTS } from '../places.ts'
 import { allowancesFor, hemmed, LEAST_EASE, TAKEN_UP, THUMB, toFives } from '../practice.ts'
 import { edgesOn, part, partFromEnd, seam, totalsOf, turnedHem } from '../seams.ts'
+import { rectangle } from '../shapes/rectangle.ts'
 import type { Copy, Draft, Span } from '../types.ts'
 import { assertSewable } from '../verify.ts'
 
@@ -315,22 +316,13 @@ function neckSewn(trunk: SewnBody, g: number, collar: Band): Assembly {
 
 /** A straight piece turned in and felled down all round on the inside of another. */
 function laidOn(id: string, width: number, length: number, copies: Copy[]): Assembly {
-  const corners = [
-    { x: 0, y: 0 },
-    { x: width, y: 0 },
-    { x: width, y: length },
-    { x: 0, y: length },
+  const pieces = [
+    rectangle(id, { width, length, added: { allowance: LAID } }, { copies, turn: [0, 90, 180, 270] }),
   ]
-  const edges = ['bottom', 'right', 'top', 'left']
-  const sides = straightSides(
-    corners,
-    edges.map((edge) => ({ id: edge, allowance: LAID })),
-  )
-  const pieces = [cutPiece(id, { sides }, { copies, turn: [0, 90, 180, 270], sizes: { width, length } })]
   return {
     ...{ pieces, seams: [] },
     hems: copies.map((copy) => {
-      const spans = edges.map((edge) => edgesOn(pieces)(id, edge, copy.id))
+      const spans = ['bottom', 'right', 'top', 'left'].map((edge) => edgesOn(pieces)(id, edge, copy.id))
       const laid = { depth: LAID, allowance: LAID, seen: false }
       return turnedHem({
         id: `${id}-${copy.id}`,

@@ -1,6 +1,6 @@
 import { named, one } from '../names.ts'
-import { cutPiece, straightSides } from '../pieces.ts'
 import { chainLength, hem, part, seam, type TakenUp, takenUpSeam, wholeEdge } from '../seams.ts'
+import { rectangle } from '../shapes/rectangle.ts'
 import type { Copy, Hem, Piece, Seam, Span } from '../types.ts'
 
 /** A band that is folded along its middle, with ties in one with it at both ends. Finished, mm. */
@@ -11,16 +11,8 @@ const TURNED_IN = 10
 
 /** The band and its ties, one strip along the selvedge; one for each copy. */
 export function bandPiece({ length, depth, tie }: Band, id: string, copies: Copy[] = one(id)): Piece {
-  const [width, whole] = [2 * depth, length + 2 * tie]
-  const corners = [
-    { x: 0, y: 0 },
-    { x: width, y: 0 },
-    { x: width, y: whole },
-    { x: 0, y: whole },
-  ]
-  const edges = ['bottom', 'right', 'top', 'left'].map((edge) => ({ id: edge, allowance: TURNED_IN }))
-  const sizes = { width, length: whole }
-  return cutPiece(id, { sides: straightSides(corners, edges) }, { copies, sizes })
+  const size = { width: 2 * depth, length: length + 2 * tie }
+  return rectangle(id, { ...size, added: { allowance: TURNED_IN } }, { copies })
 }
 
 /** Which band: the piece, the copy of it, and where that is worn, if there is more than one. */

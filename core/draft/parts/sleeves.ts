@@ -3,6 +3,7 @@ import { cutPiece, straightSides } from '../pieces.ts'
 import { HANDS, type Hand, PARTS } from '../places.ts'
 import { hemmed, TAKEN_UP } from '../practice.ts'
 import { edgesOn, part, partFromEnd, seam, takenUpSeam, turnedHem } from '../seams.ts'
+import { box } from '../shapes/rectangle.ts'
 import type { Hem, Seam, SeamFinish, Span } from '../types.ts'
 import type { Assembly } from './assembly.ts'
 import { type Band, bandPiece, bandSewn } from './band.ts'
@@ -86,16 +87,10 @@ function sleevePiece({ head, wrist, length, allowances, wristHem, band }: Sleeve
 }
 
 function gussetPiece({ gusset, allowances }: SleevesFigures) {
-  const corners = [
-    { x: 0, y: 0 },
-    { x: gusset, y: 0 },
-    { x: gusset, y: gusset },
-    { x: 0, y: gusset },
-  ]
-  const sides = straightSides(
-    corners,
-    ['sleeveFront', 'sleeveBack', 'bodyBack', 'bodyFront'].map((id) => ({ id, allowance: allowances.wide })),
-  )
+  const sides = box(gusset, gusset).map(({ path }, i) => ({
+    ...{ id: ['sleeveFront', 'sleeveBack', 'bodyBack', 'bodyFront'][i]!, path },
+    allowance: allowances.wide,
+  }))
   const copies = pair('gusset', false)
   return cutPiece('gusset', { sides }, { copies, turn: [0, 90, 180, 270], sizes: { square: gusset } })
 }

@@ -1,41 +1,35 @@
-import type { Phrase } from '../../words/phrase.ts'
-import { phrase } from '../../words/phrase.ts'
-import { makePiece, type Side, straightSides } from '../pieces.ts'
-import type { Copy, Piece } from '../types.ts'
+import { polygon } from '../../geometry/path.ts'
+import type { Path } from '../../geometry/types.ts'
+import { cutPiece, type Side } from '../pieces.ts'
+import type { Piece } from '../types.ts'
 
-/** What is added to each side of a rectangle, and whether it is turned for a hem. */
-type Added = Pick<Side, 'allowance'> & { turned?: boolean }
+const EDGES = ['bottom', 'right', 'top', 'left'] as const
+type BoxEdge = (typeof EDGES)[number]
 
-type Rectangle = {
-  id: string
-  name: Phrase
-  copies: Copy[]
-  /** Across the cloth and along it, finished, mm. */
-  width: number
-  length: number
-  sides: { bottom: Added; right: Added; top: Added; left: Added }
-}
-
-/** A straight-grain rectangle with its edges `bottom`, `right`, `top` and `left`. */
-export function rectangle({ id, name, copies, width, length, sides }: Rectangle): Piece {
-  const corners = [
+/** The four sides of a rectangle, its lower left corner at (0, 0): `bottom`, `right`, `top` and `left`. */
+export function box(width: number, length: number): { id: BoxEdge; path: Path }[] {
+  const around = polygon([
     { x: 0, y: 0 },
     { x: width, y: 0 },
     { x: width, y: length },
     { x: 0, y: length },
-  ]
-  const edges = (['bottom', 'right', 'top', 'left'] as const).map((edge) => ({ id: edge, ...sides[edge] }))
-  return makePiece(
-    {
-      ...{ id, name, copies, grain: 'straight', turn: [0, 180], cloth: 'main' },
-      sizes: [
-        { name: phrase('draft.size.width'), mm: width },
-        { name: phrase('draft.size.length'), mm: length },
-      ],
-    },
-    { sides: straightSides(corners, edges) },
-  )
+  ])
+  return EDGES.map((id, i) => ({ id, path: [around[i]!] }))
 }
 
-/** The only copy of a piece. */
-export const alone = (id: string, name: Phrase): Copy[] => [{ id, name, mirrored: false }]
+/** What is added to a side of a rectangle, and whether it is turned for a hem. */
+type Added = Pick<Side, 'allowance'> & { turned?: boolean }
+
+/** Across the cloth and along it, finished, mm, and what is added to each side, or to all of them. */
+type Rectangle = { width: number; length: number; added: Added | Record<BoxEdge, Added> }
+
+/** A straight-grain rectangle with its edges `bottom`, `right`, `top` and `left`. */
+export function rectangle(
+  id: string,
+  { width, length, added }: Rectangle,
+  manners: Partial<Parameters<typeof cutPiece>[2]> = {},
+): Piece {
+  const addedTo = (edge: BoxEdge): Added => ('allowance' in added ? added : added[edge])
+  const sides = box(width, length).map((side) => ({ ...side, ...addedTo(side.id) }))
+  return cutPiece(id, { sides }, { sizes: { width, length }, ...manners })
+}

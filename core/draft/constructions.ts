@@ -6,13 +6,17 @@ import type { LengthUnit } from '../words/units.ts'
 import type { Asked } from './choices.ts'
 import type { Construction } from './construction.ts'
 import { apron } from './constructions/apron.ts'
+import { coif } from './constructions/coif.ts'
 import { drawers } from './constructions/drawers.ts'
 import { goredUndertunic } from './constructions/gored-undertunic.ts'
+import { hood } from './constructions/hood.ts'
 import { kerchief } from './constructions/kerchief.ts'
 import { petticoat } from './constructions/petticoat.ts'
 import { shift } from './constructions/shift.ts'
 import { shirt } from './constructions/shirt.ts'
 import { smock } from './constructions/smock.ts'
+import { veil } from './constructions/veil.ts'
+import { wimple } from './constructions/wimple.ts'
 import { cordCautions } from './cords.ts'
 import type { Draft } from './types.ts'
 
@@ -25,6 +29,10 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   petticoat,
   drawers,
   apron,
+  veil,
+  wimple,
+  coif,
+  hood,
   kerchief,
 ]
 

@@ -55,13 +55,13 @@ function border(finished: Segment, { allowance, turned }: Side): Border {
 
 /** The points of the cut line at the corner where `a` ends and `b` begins, in order. */
 function corner(a: Border, b: Border): Point[] {
-  if (a.turned && !b.turned) return mirroredInFold(b, a, directionAt(b.finished, 0), -1).reverse()
-  if (b.turned && !a.turned) return mirroredInFold(a, b, directionAt(a.finished, 1), 1)
   const point = a.finished.to
   const ahead = directionAt(a.finished, 1)
   const next = directionAt(b.finished, 0)
   const straightOn = Math.abs(cross(ahead, next)) < 1e-6 && dot(ahead, next) > 0
   if (straightOn) return samePoint(a.offset.to, b.offset.from) ? [a.offset.to] : [a.offset.to, b.offset.from]
+  if (a.turned && !b.turned) return mirroredInFold(b, a, next, -1).reverse()
+  if (b.turned && !a.turned) return mirroredInFold(a, b, ahead, 1)
   const mitre = meet(a.offset, b.offset, point)
   const widest = Math.max(a.allowance, b.allowance)
   if (mitre !== undefined && distance(mitre, point) <= MITRE_LIMIT * widest + 1e-9) return [mitre]

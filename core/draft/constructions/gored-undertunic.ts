@@ -3,9 +3,11 @@ import { type Phrase, phrase } from '../../words/phrase.ts'
 import type { LengthUnit } from '../../words/units.ts'
 import { type Asked, readChoices, refuseBoth, settled } from '../choices.ts'
 import { type Construction, refuseMissing } from '../construction.ts'
+import { flatBody } from '../flat.ts'
+import { finishedSizes } from '../names.ts'
 import { MOST_FULLNESS } from '../practice.ts'
 import { totalsOf } from '../seams.ts'
-import type { ChoiceValue, Draft } from '../types.ts'
+import type { ChoiceValue, Draft, Flat } from '../types.ts'
 import { assertSewable } from '../verify.ts'
 import { CHOICES } from './gored-undertunic/choices.ts'
 import { facings } from './gored-undertunic/facings.ts'
@@ -76,6 +78,8 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
     steps: stepsOf(figures, pieces, seams, hems),
     fit: fitReport(figures, body),
     cautions: cautionsOf(figures),
+    notions: [],
+    flat: flatOf(figures),
     sizes: sizesOf(figures),
     totals: totalsOf(pieces, seams, hems),
   })
@@ -103,21 +107,28 @@ function used(f: Figures): Record<string, ChoiceValue> {
   })
 }
 
-function sizesOf(f: Figures): Draft['sizes'] {
-  const size = (id: 'length' | 'chest' | 'sweep' | 'backToWrist' | 'wrist' | 'neck', mm: number) => ({
-    id,
-    name: phrase(`draft.finished.${id}`),
-    mm,
+const sizesOf = (f: Figures): Draft['sizes'] =>
+  finishedSizes({
+    ...{
+      length: f.length,
+      chest: 2 * f.width,
+      sweep: f.skirt.sweep,
+      backToWrist: f.width / 2 + f.sleeve.length,
+    },
+    ...{ wrist: f.sleeve.wrist, neck: f.neck.perimeter + 2 * f.neck.slit },
   })
-  return [
-    size('length', f.length),
-    size('chest', 2 * f.width),
-    size('sweep', f.skirt.sweep),
-    size('backToWrist', f.width / 2 + f.sleeve.length),
-    size('wrist', f.sleeve.wrist),
-    size('neck', f.neck.perimeter + 2 * f.neck.slit),
-  ]
-}
+
+const flatOf = (f: Figures): Flat =>
+  flatBody({
+    ...{ half: f.width / 2, length: f.length, slope: f.slope, neck: f.neck, slit: f.neck.slit },
+    ...{ armhole: f.armhole, gusset: f.gusset, sleeve: f.sleeve },
+    // A whole side gore is folded along its middle; of two gores that meet there each is seen whole.
+    skirt: {
+      from: f.skirt.goreTop,
+      angle: f.skirt.gores === 2 ? f.skirt.angle / 2 : f.skirt.angle,
+      middle: f.skirt.gores > 4,
+    },
+  })
 
 function describe({ choices, sizes }: Draft): Phrase[] {
   const mm = (id: string) => ({ mm: sizes.find((size) => size.id === id)!.mm })

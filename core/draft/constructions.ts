@@ -6,10 +6,12 @@ import type { LengthUnit } from '../words/units.ts'
 import type { Asked } from './choices.ts'
 import type { Construction } from './construction.ts'
 import { apron } from './constructions/apron.ts'
+import { circleCloak } from './constructions/circle-cloak.ts'
 import { coif } from './constructions/coif.ts'
 import { drawers } from './constructions/drawers.ts'
 import { goredUndertunic } from './constructions/gored-undertunic.ts'
 import { hood } from './constructions/hood.ts'
+import { hose } from './constructions/hose.ts'
 import { kerchief } from './constructions/kerchief.ts'
 import { petticoat } from './constructions/petticoat.ts'
 import { shift } from './constructions/shift.ts'
@@ -26,6 +28,8 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   shift,
   smock,
   shirt,
+  circleCloak,
+  hose,
   petticoat,
   drawers,
   apron,

@@ -1,5 +1,5 @@
 import { pathLength } from '../geometry/path.ts'
-import { arc, line, pathBox, pointAt, segmentBox } from '../geometry/segment.ts'
+import { arc, line, pathBox, pointAt, segmentBox, turnSegment } from '../geometry/segment.ts'
 import type { Path, Point, Segment } from '../geometry/types.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
@@ -31,19 +31,77 @@ export function pieced(draft: Draft, usable: number): Draft {
 }
 
 function tooWide({ pieces }: Draft, usable: number): Piece | undefined {
-  return pieces.find(({ cut, turn, grain }) => {
-    const { width, height } = pathBox(cut)
-    const across = turn.some((angle) => angle % 180 === 90) ? Math.min(width, height) : width
-    return grain === 'straight' && across > usable + 1e-6
+  return pieces.find((piece) => {
+    const { width, height } = pathBox(onTheCloth(piece).cut)
+    const across = piece.turn.some((angle) => angle % 180 === 90) ? Math.min(width, height) : width
+    return across > usable - shears(piece) + 1e-6
   })
+}
+
+/** What a piece needs beyond its width where a curve reaches furthest: curves keep room for the shears, mm. */
+function shears({ cut }: Piece): number {
+  const { x, width } = pathBox(cut)
+  const reaches = cut.filter(({ kind }) => kind === 'arc').map(segmentBox)
+  const atSide = reaches.some((box) => box.x < x + SHEARS || box.x + box.width > x + width - SHEARS)
+  return atSide ? SHEARS : 0
+}
+const SHEARS = 4
+
+const BIAS = Math.PI / 4
+
+/** The piece with the warp of its cloth upright: a piece on the bias turned by half a quarter. */
+const onTheCloth = (piece: Piece): Piece => (piece.grain === 'bias' ? turnedBy(piece, BIAS) : piece)
+const asDrafted = (piece: Piece): Piece => (piece.grain === 'bias' ? turnedBy(piece, -BIAS) : piece)
+
+function turnedBy(piece: Piece, angle: number): Piece {
+  const turn = (path: Path): Path => path.map((s) => turnSegment(s, angle))
+  const place = (point: Point): Point => turnSegment(line(point, point), angle).from
+  return {
+    ...piece,
+    ...{ outline: turn(piece.outline), cut: turn(piece.cut) },
+    openings: piece.openings.map(({ id, finished, cut }) => ({
+      id,
+      finished: turn(finished),
+      cut: turn(cut),
+    })),
+    slits: piece.slits.map((slit) => ({ ...slit, apex: place(slit.apex), open: place(slit.open) })),
+    edges: piece.edges.map((edge) => ({ ...edge, path: turn(edge.path) })),
+  }
 }
 
 /** The draft with one piece in two parts, or undefined when no join is allowed. */
 function joinedOn(draft: Draft, piece: Piece, usable: number): Draft | undefined {
   const allowances = allowancesOf(draft, piece)
-  for (const at of joins(piece, usable, allowances.main)) {
-    const parts = sewable(() => partsOf(piece, stripOf(draft, piece), at, allowances))
-    if (parts !== undefined) return withParts(draft, piece, parts)
+  const upright = onTheCloth(piece)
+  for (const at of joins(upright, usable, allowances.main)) {
+    const parts = narrowEnough(at, usable, (where) =>
+      mayJoin(upright, where)
+        ? sewable(() => partsOf(upright, stripOf(draft, piece), where, allowances))
+        : undefined,
+    )
+    if (parts !== undefined) {
+      const { main, strip, portions } = parts
+      return withParts(draft, piece, { main: asDrafted(main), strip: asDrafted(strip), portions })
+    }
+  }
+  return undefined
+}
+
+/** Times a join is moved in because the hem beside it, cut to lie flat when turned, stands out beyond it. */
+const MOVES = 4
+
+/** The parts whose main one is no wider than the cloth; the join moved in as far as it stands out at the hem. */
+function narrowEnough(
+  at: number,
+  usable: number,
+  cutAt: (at: number) => Parts | undefined,
+): Parts | undefined {
+  let where = at
+  for (let i = 0; i < MOVES; i++) {
+    const parts = cutAt(where)
+    const over = parts === undefined ? 0 : pathBox(parts.main.cut).width + shears(parts.main) - usable
+    if (parts === undefined || over <= 1e-6) return parts
+    where -= Math.ceil(over)
   }
   return undefined
 }
@@ -76,9 +134,13 @@ function joins(piece: Piece, usable: number, allowance: number): number[] {
   const corners = piece.outline.map(({ from }) => from.x - NARROWEST)
   return [widest, right - NARROWEST, ...kept.flatMap(({ from, to }) => [from, to]), ...corners]
     .filter((at) => at <= widest && at >= left + NARROWEST && at <= right - NARROWEST)
-    .filter((at) => kept.every(({ from, to }) => at <= from || at >= to))
+    .filter((at) => mayJoin(piece, at))
     .sort((a, b) => b - a)
 }
+
+/** Whether a join at `at` spares neck, openings, slits and the middle. */
+const mayJoin = (piece: Piece, at: number): boolean =>
+  keptWhole(piece).every(({ from, to }) => at <= from || at >= to)
 
 /** Stretches across the piece that no join may cross: the neck, openings, slits, and the middle. */
 function keptWhole({ outline, openings, slits, joinsFreely }: Piece): { from: number; to: number }[] {

@@ -57,6 +57,12 @@ export const reverseSegment = (s: Segment): Segment =>
 export const moveSegment = (s: Segment, by: Point): Segment =>
   mapSegment(s, (p) => ({ x: p.x + by.x, y: p.y + by.y }))
 
+/** The segment turned about (0, 0), radians anticlockwise. */
+export function turnSegment(s: Segment, angle: number): Segment {
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)]
+  return mapSegment(s, ({ x, y }) => ({ x: x * cos - y * sin, y: x * sin + y * cos }))
+}
+
 /** The segment seen in a mirror on the y axis: x → −x. Turning sense is reversed with it. */
 export function mirrorSegment(s: Segment): Segment {
   const mirrored = mapSegment(s, (p) => ({ x: -p.x, y: p.y }))

@@ -16,7 +16,9 @@ import { kerchief } from './constructions/kerchief.ts'
 import { petticoat } from './constructions/petticoat.ts'
 import { shift } from './constructions/shift.ts'
 import { shirt } from './constructions/shirt.ts'
+import { sidelessOvergown } from './constructions/sideless-overgown.ts'
 import { smock } from './constructions/smock.ts'
+import { strapDress } from './constructions/strap-dress.ts'
 import { veil } from './constructions/veil.ts'
 import { wimple } from './constructions/wimple.ts'
 import { cordCautions } from './cords.ts'
@@ -30,6 +32,8 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   shirt,
   circleCloak,
   hose,
+  strapDress,
+  sidelessOvergown,
   petticoat,
   drawers,
   apron,

@@ -8,6 +8,8 @@ import { type Body, lengthOf } from '../measure/body.ts'
  */
 export const TO_CERVICAL_HEIGHT = { stature: 1.161, insideLegHeight: 0.558, kneeHeight: 0.3218 }
 export const HIP_TO_WAIST_HEIGHT = 0.86
+/** Fold of the armpit above the floor ÷ cervical height: mean of the same survey. */
+export const AXILLA_TO_CERVICAL_HEIGHT = 0.8795
 /** Point of the elbow, from the end of the shoulder, ÷ arm length: mean of the same survey. */
 export const ELBOW_ON_ARM = 0.615
 /** Fullest biceps and forearm along the arm (from memory). */
@@ -22,6 +24,7 @@ export type Levels = {
   stature: number
   crotchHeight: number
   /** Down from the high shoulder point, which stands about as high as the nape bone. */
+  armpit: number
   waist: number
   highHip: number
   hip: number
@@ -42,6 +45,7 @@ export function levelsOf(body: Body): Levels {
     cervicalHeight,
     stature: byRatio('stature'),
     crotchHeight: byRatio('insideLegHeight'),
+    armpit: cervicalHeight * (1 - AXILLA_TO_CERVICAL_HEIGHT),
     waist,
     highHip: (waist + hip) / 2,
     hip,

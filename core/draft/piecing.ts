@@ -1,6 +1,6 @@
 import { pathLength } from '../geometry/path.ts'
 import { arc, line, pathBox, pointAt, segmentBox, turnSegment } from '../geometry/segment.ts'
-import type { Path, Point, Segment } from '../geometry/types.ts'
+import type { Arc, Path, Point, Segment } from '../geometry/types.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 import { makePiece, type Side } from './pieces.ts'
@@ -143,12 +143,15 @@ const mayJoin = (piece: Piece, at: number): boolean =>
   keptWhole(piece).every(({ from, to }) => at <= from || at >= to)
 
 /** Stretches across the piece that no join may cross: the neck, openings, slits, and the middle. */
-function keptWhole({ outline, openings, slits, joinsFreely }: Piece): { from: number; to: number }[] {
+function keptWhole(piece: Piece): { from: number; to: number }[] {
+  const { outline, openings, slits, edges, joinsFreely, keptWhole: named } = piece
   if (joinsFreely === true) return []
   const whole = pathBox(outline)
   const middle = whole.x + whole.width / 2
   const curves = [
-    ...outline.filter(({ kind }) => kind === 'arc'),
+    ...edges
+      .filter(({ id, on }) => on === 'outline' && (named?.includes(id) ?? true))
+      .flatMap(({ path }) => path.filter(({ kind }) => kind === 'arc')),
     ...openings.flatMap(({ finished }) => finished),
   ]
   const stretches = [
@@ -221,7 +224,7 @@ function portionsOf(edge: Edge, at: number): Portion[] {
   const out: Portion[] = []
   let along = 0
   for (const s of edge.path.flatMap((one) => cutAt(one, at))) {
-    const main = (s.from.x + s.to.x) / 2 < at
+    const main = pointAt(s, 0.5).x < at
     const length = pathLength([s])
     const last = out.at(-1)
     if (last?.main === main) {
@@ -233,8 +236,30 @@ function portionsOf(edge: Edge, at: number): Portion[] {
   return out
 }
 
-/** A segment whole, or in two where it passes the line. */
+/** A segment whole, or in parts where it passes the line; an arc may do so twice. */
 function cutAt(s: Segment, at: number): Segment[] {
+  const parts = s.kind === 'arc' ? splitAtSides(s) : [s]
+  const cut = parts.flatMap((part) => cutOnce(part, at))
+  return cut.length === parts.length ? [s] : cut
+}
+
+/** An arc in parts that go only one way across the cloth. */
+function splitAtSides(s: Arc): Arc[] {
+  const start = Math.atan2(s.from.y - s.centre.y, s.from.x - s.centre.x)
+  const marks = [-2, -1, 0, 1, 2]
+    .map((half) => (half * Math.PI - start) / s.sweep)
+    .filter((t) => t > 1e-9 && t < 1 - 1e-9)
+    .sort((a, b) => a - b)
+  const ends = [0, ...marks, 1]
+  return ends.slice(1).map((end, i) => {
+    const from = i === 0 ? s.from : pointAt(s, ends[i]!)
+    const part = arc(from, s.centre, s.sweep * (end - ends[i]!))
+    return end === 1 ? { ...part, to: s.to } : part
+  })
+}
+
+/** A segment that passes the line at most once. */
+function cutOnce(s: Segment, at: number): Segment[] {
   const [from, to] = [s.from.x - at, s.to.x - at]
   if (from * to >= 0) return [s]
   if (s.kind === 'line') {

@@ -15,3 +15,6 @@ export const QUARTERS: readonly { id: Quarter; part: Part; hand: Hand }[] = [
   { id: 'backLeft', part: 'back', hand: 'left' },
   { id: 'backRight', part: 'back', hand: 'right' },
 ]
+
+/** Whether a quarter lies at the drawn right of its panel when the panel lies face up. */
+export const atRight = (quarter: Quarter): boolean => quarter === 'frontLeft' || quarter === 'backRight'

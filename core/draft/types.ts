@@ -53,6 +53,8 @@ export type Piece = {
   hangsBothWays?: true
   /** A join may lie anywhere on it, across its curves and its middle too: the wide cloth of a cloak. */
   joinsFreely?: true
+  /** The edges that no join may cut through; every curved one, if it is not said. */
+  keptWhole?: readonly string[]
   /** Finished sizes a maker would write on the piece. */
   sizes: { name: Phrase; mm: number }[]
 }

@@ -17,7 +17,7 @@ import { goreHems, reversedGores } from '../parts/reversed-gores.ts'
 import { sleevesOf } from '../parts/sleeves.ts'
 import { allowancesFor, hemmed, SHOULDER_HOLD, TAKEN_UP, THUMB, toFives } from '../practice.ts'
 import { totalsOf, turnedHem } from '../seams.ts'
-import { type Dip, neckPerimeter } from '../shapes/neckline.ts'
+import { type Dip, neckWidthFor } from '../shapes/neckline.ts'
 import type { Draft, Notion } from '../types.ts'
 import { assertSewable } from '../verify.ts'
 
@@ -187,12 +187,6 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
 function gatheredNeck(base: number, around: number, panel: number): { width: number; front: Dip; back: Dip } {
   const front: Dip = { form: 'arc', depth: toFives(base * DIPS.front) }
   const back: Dip = { form: 'arc', depth: toFives(base * DIPS.back) }
-  let [low, high] = [base / Math.PI, panel - 2 * SHOULDER_HOLD]
-  if (neckPerimeter(high, front, back) <= around) return { width: high, front, back }
-  while (high - low > 0.01) {
-    const middle = (low + high) / 2
-    if (neckPerimeter(middle, front, back) < around) low = middle
-    else high = middle
-  }
-  return { width: low, front, back }
+  const width = neckWidthFor(around, base / Math.PI, panel - 2 * SHOULDER_HOLD, front, back)
+  return { width, front, back }
 }

@@ -3,7 +3,7 @@ import { chestOf } from '../fit-trunk.ts'
 import type { Levels } from '../levels.ts'
 import { named } from '../names.ts'
 import { cutPiece, straightSides } from '../pieces.ts'
-import { HANDS, QUARTERS, type Quarter } from '../places.ts'
+import { atRight, HANDS, QUARTERS } from '../places.ts'
 import { toFives } from '../practice.ts'
 import { edgesOn, seam } from '../seams.ts'
 import { strideNeed } from '../stride.ts'
@@ -118,6 +118,3 @@ export function reversedGores(body: SewnBody, { flare, length, hem, finish, allo
 
 /** The hem edges of such gores. */
 export const goreHems = ({ pieces }: Assembly) => QUARTERS.map(({ id }) => edgesOn(pieces)('gore', 'hem', id))
-
-/** Whether a quarter lies at the drawn right of its panel when the panel lies face up. */
-const atRight = (quarter: Quarter): boolean => quarter === 'frontLeft' || quarter === 'backRight'

@@ -29,3 +29,16 @@ export function neckEdge(width: number, { form, depth }: Dip, y = 0): Path {
 /** Length round a neck opening of a front and a back dip, mm. */
 export const neckPerimeter = (width: number, front: Dip, back: Dip): number =>
   pathLength(neckEdge(width, front)) + pathLength(neckEdge(width, back))
+
+/** The narrowest width between `least` and `most` whose opening is `round` long, else the nearer end of them. mm. */
+export function neckWidthFor(round: number, least: number, most: number, front: Dip, back: Dip): number {
+  let [low, high] = [least, Math.max(least, most)]
+  if (neckPerimeter(low, front, back) >= round) return low
+  if (neckPerimeter(high, front, back) < round) return high
+  while (high - low > 0.01) {
+    const middle = (low + high) / 2
+    if (neckPerimeter(middle, front, back) < round) low = middle
+    else high = middle
+  }
+  return high
+}

@@ -1,6 +1,6 @@
 import { phrase } from '../../../words/phrase.ts'
 import { makePiece } from '../../pieces.ts'
-import { type Hand, type Part, QUARTERS, type Quarter } from '../../places.ts'
+import { atRight, type Hand, type Part, QUARTERS, type Quarter } from '../../places.ts'
 import { type Gore, straightEdgeGore, symmetricalGore } from '../../shapes/gore.ts'
 import type { Copy, Piece } from '../../types.ts'
 import type { Figures } from './figures.ts'
@@ -18,7 +18,7 @@ export function gores(f: Figures): Piece[] {
     f,
     'gore',
     shape,
-    QUARTERS.map(({ id }) => copy('gore', id, straight && atRightOfPanel(id))),
+    QUARTERS.map(({ id }) => copy('gore', id, straight && atRight(id))),
   )
   if (count === 4) return [sides]
   const centre =
@@ -31,13 +31,10 @@ export function gores(f: Figures): Piece[] {
           f,
           'centreGore',
           straightEdgeGore(radius, angle),
-          QUARTERS.map(({ id }) => copy('centreGore', id, !atRightOfPanel(id))),
+          QUARTERS.map(({ id }) => copy('centreGore', id, !atRight(id))),
         )
   return [sides, centre]
 }
-
-/** Whether a quarter lies at the drawn right of its panel when the panel lies face up. */
-const atRightOfPanel = (quarter: Quarter): boolean => quarter === 'frontLeft' || quarter === 'backRight'
 
 const copy = (piece: 'gore' | 'centreGore', id: Quarter | Hand | Part, mirrored: boolean): Copy => ({
   id,
@@ -78,6 +75,6 @@ export function sideGoreEdges(
   f: Figures,
   quarter: Quarter,
 ): { body: 'right' | 'left'; outer: 'right' | 'left' } {
-  const left = f.chosen.goreCut === 'symmetrical' && atRightOfPanel(quarter)
+  const left = f.chosen.goreCut === 'symmetrical' && atRight(quarter)
   return left ? { body: 'left', outer: 'right' } : { body: 'right', outer: 'left' }
 }

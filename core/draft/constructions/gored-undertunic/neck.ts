@@ -11,7 +11,7 @@ import {
   SHOULDER_HOLD,
   toFives,
 } from '../../practice.ts'
-import { type Dip, neckPerimeter } from '../../shapes/neckline.ts'
+import { type Dip, neckPerimeter, neckWidthFor } from '../../shapes/neckline.ts'
 import type { UndertunicChoices } from './choices.ts'
 
 /** The neck opening: its width on the shoulder line, the dips of front and back, and the slit below. */
@@ -53,7 +53,7 @@ export function neckOf(
   const { front, back } = dips(base, chosen)
   const narrow = base / Math.PI + chosen.neckEase
   const fixed = chosen.neck === 'keyhole' || asked.neckEase !== undefined
-  const width = fixed ? narrow : widened(narrow, Math.min(widest, panelWidth * 0.8), toPass, front, back)
+  const width = fixed ? narrow : neckWidthFor(toPass, narrow, Math.min(widest, panelWidth * 0.8), front, back)
   if (width > panelWidth - 2 * SHOULDER_HOLD) {
     throw new Refusal(
       phrase('refusal.draft.neckTooWide', { width: { mm: width }, panel: { mm: panelWidth } }),
@@ -73,17 +73,4 @@ function dips(base: number, { neck, neckDepth }: UndertunicChoices): { front: Di
   const depths = neck === 'boat' ? BOAT_DEPTHS : { front: base * FRONT_DEPTH, back: base * BACK_DEPTH }
   const front: Dip = { form: neck === 'square' ? 'square' : 'arc', depth: neckDepth ?? depths.front }
   return { front, back: { form: 'arc', depth: depths.back } }
-}
-
-/** The narrowest width between `least` and `most` that lets `toPass` through, else `most`. */
-function widened(least: number, most: number, toPass: number, front: Dip, back: Dip): number {
-  let [low, high] = [least, Math.max(least, most)]
-  if (neckPerimeter(low, front, back) >= toPass) return low
-  if (neckPerimeter(high, front, back) < toPass) return high
-  while (high - low > 0.01) {
-    const middle = (low + high) / 2
-    if (neckPerimeter(middle, front, back) < toPass) low = middle
-    else high = middle
-  }
-  return high
 }

@@ -13,6 +13,8 @@ import { goredUndertunic } from './constructions/gored-undertunic.ts'
 import { hood } from './constructions/hood.ts'
 import { hose } from './constructions/hose.ts'
 import { kerchief } from './constructions/kerchief.ts'
+import { lacedKirtle } from './constructions/laced-kirtle.ts'
+import { overtunic } from './constructions/overtunic.ts'
 import { petticoat } from './constructions/petticoat.ts'
 import { shift } from './constructions/shift.ts'
 import { shirt } from './constructions/shirt.ts'
@@ -27,6 +29,7 @@ import type { Draft } from './types.ts'
 /** Every garment the planner can draft. */
 export const CONSTRUCTIONS: readonly Construction[] = [
   goredUndertunic,
+  overtunic,
   shift,
   smock,
   shirt,
@@ -34,6 +37,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   hose,
   strapDress,
   sidelessOvergown,
+  lacedKirtle,
   petticoat,
   drawers,
   apron,

@@ -68,7 +68,9 @@ export function straightSides(corners: readonly Point[], sides: readonly Omit<Si
   return sides.map((side, i) => ({ ...side, path: [line(corners[i]!, corners[(i + 1) % corners.length]!)] }))
 }
 
-type Manners = Partial<Pick<Piece, 'turn' | 'cloth' | 'grain' | 'hangsBothWays' | 'joinsFreely' | 'keptWhole'>> & {
+type Manners = Partial<
+  Pick<Piece, 'turn' | 'cloth' | 'grain' | 'hangsBothWays' | 'joinsFreely' | 'keptWhole'>
+> & {
   /** Its word in the catalogue, if that is not its id. */
   code?: string
   copies?: Copy[]

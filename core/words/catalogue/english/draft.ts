@@ -331,5 +331,5 @@ export const draft = {
   'draft.caution.trailing':
     'A hem so near the floor is dangerous on stairs and near fire. Say so to the wearer.',
   'draft.caution.flame':
-    'Linen burns: keep sleeves and hems away from open flame. Local rules and licensed practice decide.',
+    'Linen, cotton and silk burn fast, synthetics melt on the skin: keep sleeves and hems away from open flame. Local rules and licensed practice decide.',
 } as const

@@ -1,15 +1,17 @@
 import { makingOf, work, worthDoing } from '../../making.ts'
-import type { Hem, Piece, Seam, Step } from '../../types.ts'
+import type { Assembly } from '../../parts/assembly.ts'
+import { inLining } from '../../parts/lining.ts'
+import type { Hem, Seam, Step } from '../../types.ts'
 import type { Figures } from './figures.ts'
 
 /** The making, step by step. Slits are reinforced and gussets set by the piece, the neck clipped by the metre. */
 export function stepsOf(
   f: Figures,
-  pieces: readonly Piece[],
-  seams: readonly Seam[],
-  hems: readonly Hem[],
+  { pieces, seams, hems }: Assembly,
+  { buttons }: { buttons: number },
 ): Step[] {
-  const { step, sewing, hemming, before, pressSeams, after } = makingOf(pieces, seams, hems)
+  const { step, sewing: sewingAll, hemming, before, pressSeams, after } = makingOf(pieces, seams, hems)
+  const sewing = (pick: (seam: Seam) => boolean) => sewingAll((s) => !inLining(s) && pick(s))
   const neckMetres = (f.neck.perimeter + 2 * f.neck.slit) / 1000
   const slits = (f.neck.slit > 0 ? 1 : 0) + (f.skirt.gores > 4 ? 2 : 0)
   const neckFaced = (s: Seam) => s.kind === 'facing' || s.kind === 'facingJoin'
@@ -34,6 +36,7 @@ export function stepsOf(
     step('sleeveSeams', 'sew', [], sewing(secondSide)),
     step('armholes', 'sew', [], sewing(toBody)),
     step('sideSeams', 'sew', [], sewing(together)),
+    step('sewLining', 'sew', [], sewingAll(inLining)),
     pressSeams,
     step('tryOn', 'fit', [work('tryOn', 1)], { seams: [], hems: [] }, ['pins']),
     step('neck', 'hem', neckWork, { hems: hemming(atNeck).hems, seams: sewing(neckFaced).seams }),
@@ -49,6 +52,17 @@ export function stepsOf(
       'hem',
       [],
       hemming((h) => h.kind === 'bottom'),
+    ),
+    step(
+      'fellLining',
+      'hem',
+      [],
+      hemming((h) => h.kind === 'lining'),
+    ),
+    step(
+      'buttons',
+      'finish',
+      buttons > 0 ? [work('sewButton', buttons), work('workButtonhole', buttons)] : [],
     ),
     ...after,
   ])

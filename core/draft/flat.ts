@@ -117,7 +117,7 @@ export function flatSkirt(f: {
     at(0, 0),
   ])
   const folds = [0.25, 0.6, 0.9].map((part) =>
-    through([at((part * band) / 2, length), at((part * (band + hem * 0.25)) / 2, length * 0.82)]),
+    through([at((part * band) / 2, length), at((part * (band + (hem - band) * 0.18)) / 2, length * 0.82)]),
   )
   const edges = bothHalves(outer)
   return {

@@ -1,5 +1,5 @@
 import { boxOf, pathBox } from '../geometry/segment.ts'
-import type { Path, Point } from '../geometry/types.ts'
+import type { Path, Point, Rectangle } from '../geometry/types.ts'
 import { printLengthBare } from '../words/length.ts'
 import { type Phrase, phrase } from '../words/phrase.ts'
 import { type Reader, say } from '../words/say.ts'
@@ -14,6 +14,14 @@ export type DrawnGarment = {
   behind: readonly Path[]
   sizes: readonly { from: Point; to: Point; mm: number }[]
 }
+
+/** So much is left round the drawing for the weight of its lines, mm of the sheet. */
+const EDGE = 0.4
+
+const framed = ({ x, y, width, height }: Rectangle, by: number): Rectangle => ({
+  ...{ x: x - by, y: y - by },
+  ...{ width: width + 2 * by, height: height + 2 * by },
+})
 
 /** From the garment to a dimension line, mm of the sheet. */
 const OFFSET = 4
@@ -45,7 +53,7 @@ export function drawGarment(flat: DrawnGarment, name: Phrase, reader: Reader, sc
     ),
   ]
   return {
-    ...{ box: around(items, scale), scale, items },
+    ...{ box: framed(around(items, scale), EDGE / scale), scale, items },
     label: say(phrase('draw.garment.label', { garment: name }), reader),
   }
 }

@@ -114,7 +114,7 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
     flat: flatSkirt({
       band: band.length,
       depth: band.depth,
-      hem: Math.min(width, 1.35 * band.length),
+      hem: width,
       length,
     }),
     sizes: finishedSizes({ skirtLength: length, width }),

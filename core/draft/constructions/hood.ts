@@ -296,17 +296,18 @@ function sewn(f: Figures): Assembly {
   }
 }
 
-/** From the side, the gore folded along its middle and the tail hanging. */
+/** From the side: below the gore’s point front and back lean apart by what it spreads; the tail hangs. */
 function flatHood(f: Figures): Flat {
-  const { width, face, cape, gore, angle, tail } = f
+  const { width, face, cape, gore, angle, corner, tail } = f
   const height = face + cape
-  const outline = Object.values(sideEdges(f)).flat()
-  const spread = (way: 1 | -1): Path => [
-    line(
-      at(width / 2, gore),
-      at(width / 2 + way * gore * Math.sin(angle / 4), gore - gore * Math.cos(angle / 4)),
-    ),
-  ]
+  const cut = corner / Math.SQRT2
+  const lean = (gore * angle) / 2
+  const outline = through([
+    ...[at(-lean, 0), at(width + lean, 0), at(width, gore), at(width, height - cut)],
+    ...[at(width - cut, height), at(0, height), at(0, gore), at(-lean, 0)],
+  ])
+  const point = at(width / 2, gore)
+  const seams = [-1, 1].map((way): Path => [line(point, at(width / 2 + way * lean, 0))])
   const hanging: Path[] =
     tail === undefined
       ? []
@@ -321,11 +322,11 @@ function flatHood(f: Figures): Flat {
         ]
   const low = Math.min(0, tail === undefined ? 0 : height - tail.width - tail.length)
   return {
-    ...{ edges: [outline, ...hanging], seams: [spread(1), spread(-1)], behind: [] },
+    ...{ edges: [outline, ...hanging], seams, behind: [] },
     sizes: [
       flatSize(at(0, height), at(0, cape)),
-      flatSize(at(0, cape), at(0, 0)),
-      { from: at(0, low), to: at(width, low), mm: width },
+      { from: at(-lean, cape), to: at(-lean, 0), mm: cape },
+      { from: at(-lean, low), to: at(width + lean, low), mm: width + 2 * lean },
     ],
   }
 }

@@ -181,9 +181,9 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
     cautions: [phrase('draft.caution.flame')],
     notions: tied ? [] : [{ notion: 'hook', count: 2 }],
     flat: flatSkirt({
-      band: around,
+      band: around / 2,
       depth: band.depth,
-      hem: Math.min(sweep, 2 * around) / 2,
+      hem: sweep / 2,
       length,
       slit: opening,
     }),

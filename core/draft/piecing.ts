@@ -18,23 +18,24 @@ const FELLED = { main: 14, strip: 6 }
  * grain, and strips again where one does not do; each join is a seam of its own, sewn before all others. A
  * join never crosses the neck, a slit or the middle. Pieces that cannot be joined so are left as they are.
  *
- * @param usable width to lay pieces on, mm
+ * @param usable width to lay pieces on, mm: one for all, or that of each piece's own cloth
  */
-export function pieced(draft: Draft, usable: number): Draft {
+export function pieced(draft: Draft, usable: number | ((piece: Piece) => number)): Draft {
+  const widthFor = typeof usable === 'number' ? () => usable : usable
   let made = draft
-  for (let piece = tooWide(made, usable); piece !== undefined; piece = tooWide(made, usable)) {
-    const joined = joinedOn(made, piece, usable)
+  for (let piece = tooWide(made, widthFor); piece !== undefined; piece = tooWide(made, widthFor)) {
+    const joined = joinedOn(made, piece, widthFor(piece))
     if (joined === undefined) return made
     made = joined
   }
   return made === draft ? draft : assertSewable(made)
 }
 
-function tooWide({ pieces }: Draft, usable: number): Piece | undefined {
+function tooWide({ pieces }: Draft, widthFor: (piece: Piece) => number): Piece | undefined {
   return pieces.find((piece) => {
     const { width, height } = pathBox(onTheCloth(piece).cut)
     const across = piece.turn.some((angle) => angle % 180 === 90) ? Math.min(width, height) : width
-    return across > usable - shears(piece) + 1e-6
+    return across > widthFor(piece) - shears(piece) + 1e-6
   })
 }
 

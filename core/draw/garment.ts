@@ -23,8 +23,9 @@ const framed = ({ x, y, width, height }: Rectangle, by: number): Rectangle => ({
   ...{ width: width + 2 * by, height: height + 2 * by },
 })
 
-/** From the garment to a dimension line, mm of the sheet. */
+/** From the garment to a dimension line, and from the lowest figure to its name, mm of the sheet. */
 const OFFSET = 4
+const NAME_BELOW = 2.6
 
 /** The scale at which a garment fits this much of a sheet, its figures beside it. mm. */
 export function garmentScale({ edges }: DrawnGarment, space: { width: number; height: number }): number {
@@ -52,6 +53,13 @@ export function drawGarment(flat: DrawnGarment, name: Phrase, reader: Reader, sc
       dimension(from, to, OFFSET, printLengthBare(mm, reader.unit, reader.locale), scale),
     ),
   ]
+  const box = around(items, scale)
+  items.push({
+    kind: 'lettering',
+    at: { x: box.x + box.width / 2, y: box.y - NAME_BELOW / scale },
+    text: say(phrase('draw.garment.name', { garment: name }), reader),
+    ...{ anchor: 'middle', angle: 0, size: 'name' },
+  })
   return {
     ...{ box: framed(around(items, scale), EDGE / scale), scale, items },
     label: say(phrase('draw.garment.label', { garment: name }), reader),

@@ -33,18 +33,37 @@ export function cuttingSheet(sheet: GarmentSheet): PaperDocument {
   refuseUnprintable(snapshot)
   const reader = readerOf(snapshot)
   const tell = tellerOf(reader)
-  const { lay, draft } = line.estimate
-  const copies = laidCopies(lay, draft.pieces)
+  const { lay, others = [] } = line.estimate
   const { paper } = snapshot.letterhead
-  const { scale, windows } = stretches(lay, paper)
-  const heading = (words: string): Block => ({ kind: 'heading', level: 2, words })
   const blocks: Block[] = [
     ...garmentHead(tell, tell('paper.cutting.title'), sheet),
     before(tell, lay, line.cloth.rightSide),
     ...clothBlocks(line, reader),
     { kind: 'space', height: 3 },
     cautions(tell),
-    heading(tell('paper.cutting.lay')),
+    ...layBlocks(tell('paper.cutting.lay'), lay, sheet, reader),
+    ...others.flatMap((other) => {
+      const role = tell(`paper.cutting.role.${other.role}`)
+      return layBlocks(tell('paper.cutting.otherLay', { role }), other.lay, sheet, reader)
+    }),
+  ]
+  const foot = tell('paper.cutting.foot', {
+    number: sheet.commissionNumber,
+    title: line.title,
+    wearer: line.wearer.name,
+    day: { date: sheet.day },
+  })
+  return layPages(blocks, paper, footOf(tell, foot))
+}
+
+/** One lay: drawn to scale, every corner to chalk, and what is likely to be left over. */
+function layBlocks(title: string, lay: Lay, { snapshot, line }: GarmentSheet, reader: Reader): Block[] {
+  const tell = tellerOf(reader)
+  const { pieces } = line.estimate.draft
+  const { scale, windows } = stretches(lay, snapshot.letterhead.paper)
+  const heading = (words: string): Block => ({ kind: 'heading', level: 2, words })
+  return [
+    heading(title),
     {
       kind: 'paragraph',
       words: tell('paper.cutting.drawn', {
@@ -60,24 +79,14 @@ export function cuttingSheet(sheet: GarmentSheet): PaperDocument {
       ? []
       : [{ kind: 'paragraph' as const, words: tell('paper.cutting.flaws'), keepWithNext: true }]),
     ...windows.map(
-      (window): Block => ({
-        kind: 'figures',
-        drawings: [drawLay({ lay, pieces: draft.pieces, window }, reader, scale)],
-      }),
+      (window): Block => ({ kind: 'figures', drawings: [drawLay({ lay, pieces, window }, reader, scale)] }),
     ),
     heading(tell('paper.cutting.order')),
     { kind: 'paragraph', words: tell('paper.cutting.orderHow'), look: 'note', keepWithNext: true },
-    cornerTable(copies, reader),
+    cornerTable(laidCopies(lay, pieces), reader),
     heading(tell('paper.cutting.offcuts')),
     offcuts(lay, reader),
   ]
-  const foot = tell('paper.cutting.foot', {
-    number: sheet.commissionNumber,
-    title: line.title,
-    wearer: line.wearer.name,
-    day: { date: sheet.day },
-  })
-  return layPages(blocks, paper, footOf(tell, foot))
 }
 
 /** Where the cloth is torn apart before the pieces are cut from its bands. */

@@ -1,7 +1,8 @@
 import type { Purchase } from '../lay/types.ts'
-import type { QuoteLine } from '../quote/types.ts'
+import type { Estimate } from '../price/estimate.types.ts'
+import type { QuotedCloth, QuoteLine } from '../quote/types.ts'
 import { printLength } from '../words/length.ts'
-import type { PhraseCode } from '../words/phrase.ts'
+import { type PhraseCode, phrase } from '../words/phrase.ts'
 import type { Reader } from '../words/say.ts'
 import { MM_PER, type WorkroomUnit } from '../words/units.ts'
 import type { Block } from './block.ts'
@@ -27,10 +28,25 @@ const ADDITIONS = [
   'needed',
 ] as const
 
-/** What to buy and how it is reckoned, then how to wash it and what width that leaves. */
-export function clothBlocks({ cloth, estimate }: QuoteLine, reader: Reader): Block[] {
+/** For each cloth what to buy and how it is reckoned, then how to wash it and what width that leaves. */
+export function clothBlocks({ cloth, others, estimate }: QuoteLine, reader: Reader): Block[] {
   const tell = tellerOf(reader)
-  const { purchase, lay } = estimate
+  return [
+    { kind: 'heading', level: 2, words: tell('paper.cloth.title') },
+    oneCloth(cloth, estimate, reader),
+    ...(estimate.others ?? []).flatMap((other): Block[] => [
+      { kind: 'heading', level: 3, words: tell(`paper.cloth.${other.role}`) },
+      oneCloth(others![other.role]!, other, reader),
+    ]),
+  ]
+}
+
+function oneCloth(
+  cloth: QuotedCloth,
+  { purchase, lay }: Pick<Estimate, 'lay' | 'purchase'>,
+  reader: Reader,
+): Block {
+  const tell = tellerOf(reader)
   const percent = new Intl.NumberFormat(reader.locale, { style: 'percent', maximumFractionDigits: 1 })
   const wash = [
     tell('paper.cloth.wash', {
@@ -40,31 +56,20 @@ export function clothBlocks({ cloth, estimate }: QuoteLine, reader: Reader): Blo
     tell('paper.cloth.usable', { width: { mm: lay.usableWidth } }),
     ...(purchase.testStrip > 0 ? [tell('paper.cloth.testStrip', { strip: { mm: purchase.testStrip } })] : []),
   ]
-  return [
-    { kind: 'heading', level: 2, words: tell('paper.cloth.title') },
-    {
-      kind: 'beside',
-      share: 0.52,
-      before: 2,
-      left: [
-        {
-          kind: 'paragraph',
-          words: tell('paper.cloth.name', { name: cloth.name, fibre: cloth.fibre }),
-          before: 0,
-        },
-        {
-          kind: 'paragraph',
-          words: tell('paper.cloth.buy', {
-            length: { mm: roundedUp(purchase.toBuy, reader.unit) },
-            width: { mm: cloth.width },
-          }),
-          look: 'total',
-        },
-        listed(wash),
-      ],
-      right: [reckoning(purchase, reader)],
-    },
-  ]
+  const name = tell('paper.cloth.name', { name: cloth.name, fibre: cloth.fibre })
+  const buy = tell('paper.cloth.buy', {
+    length: { mm: roundedUp(purchase.toBuy, reader.unit) },
+    width: { mm: cloth.width },
+  })
+  return {
+    ...{ kind: 'beside', share: 0.52, before: 2 },
+    left: [
+      { kind: 'paragraph', words: name, before: 0 },
+      { kind: 'paragraph', words: buy, look: 'total' },
+      listed(wash),
+    ],
+    right: [reckoning(purchase, reader)],
+  }
 }
 
 function reckoning(purchase: Purchase, reader: Reader): Block {
@@ -143,5 +148,23 @@ export function threadBlocks({ estimate }: QuoteLine, reader: Reader): Block[] {
         },
       ],
     },
+  ]
+}
+
+/** Buttons, hooks, tape, lace: how many or how long, nothing when the garment has none. */
+export function notionBlocks({ estimate }: QuoteLine, reader: Reader): Block[] {
+  const tell = tellerOf(reader)
+  const notions = estimate.draft.notions ?? []
+  if (notions.length === 0) return []
+  return [
+    { kind: 'heading', level: 2, words: tell('paper.notions.title') },
+    listed(
+      notions.map((notion) => {
+        const name = phrase(`draft.notion.${notion.notion}`)
+        return 'count' in notion
+          ? tell('paper.notions.count', { notion: name, count: notion.count })
+          : tell('paper.notions.length', { notion: name, length: { mm: roundedUp(notion.mm, reader.unit) } })
+      }),
+    ),
   ]
 }

@@ -116,7 +116,14 @@ function sewnRows(id: string, { line }: GarmentSheet, reader: Reader): Row[] {
   const name = seam?.name ?? hem?.name
   const rows = sewing.rows.filter((row) => row.of === id)
   const length = (seam ?? hem)?.length ?? 0
-  const title = name === undefined ? id : say(name, reader)
+  const plain = name === undefined ? id : say(name, reader)
+  const { pleats } = seam ?? {}
+  const title =
+    pleats === undefined
+      ? plain
+      : tellerOf(reader)(`paper.step.${pleats.kind}`, {
+          ...{ seam: plain, count: pleats.count, depth: { mm: pleats.depth } },
+        })
   if (rows.length === 0) {
     const figure = printLengthBare(length, reader.unit, reader.locale)
     return [{ cells: ['', title, figure, '', '', allowance, '', '', { write: true }] }]

@@ -3,6 +3,7 @@ import { printMoney } from '../words/money.ts'
 import { say } from '../words/say.ts'
 import type { Block } from './block.ts'
 import type { Row } from './cells.ts'
+import { flatBlocks } from './flat.ts'
 import { layPages } from './flow.ts'
 import { capital } from './names.ts'
 import type { PaperDocument } from './page.ts'
@@ -31,6 +32,7 @@ export function quoteSheet(snapshot: QuoteSnapshot): PaperDocument {
         : [[tell('paper.quote.supersedes'), snapshot.supersedes] as const]),
     ]),
     garments(snapshot),
+    ...flatBlocks(snapshot.lines, readerOf(snapshot)),
     sums(snapshot),
     // Nobody signs on a page that does not show the terms.
     { kind: 'together', blocks: [...terms(snapshot), ...acceptance(snapshot)] },

@@ -55,10 +55,13 @@ export function refuseUnprintable(snapshot: QuoteSnapshot): void {
     ['letterhead.phone', house.phone],
     ['customer.name', customer.name],
     ...customer.address.map((text, i) => [`customer.address.${i}`, text] as const),
-    ...lines.flatMap(({ wearer, cloth, measurementSet }, i) => [
+    ...lines.flatMap(({ wearer, cloth, others = {}, measurementSet }, i) => [
       ...(measurementSet.told ?? []).map((text) => [`lines.${i}.measurementSetId`, text] as const),
       [`lines.${i}.wearer.name`, wearer.name] as const,
       [`lines.${i}.cloth.name`, cloth.name] as const,
+      ...Object.entries(others).map(
+        ([role, other]) => [`lines.${i}.others.${role}.name`, other.name] as const,
+      ),
     ]),
     ['tax.name', snapshot.tax.name],
     ...terms.map((text, i) => [`terms.${i}`, text] as const),

@@ -1,7 +1,8 @@
 import { say } from '../words/say.ts'
 import type { Block } from './block.ts'
+import { flatBlocks } from './flat.ts'
 import { layPages } from './flow.ts'
-import { clothBlocks, threadBlocks } from './order-cloth.ts'
+import { clothBlocks, notionBlocks, threadBlocks } from './order-cloth.ts'
 import {
   choiceTables,
   failingChecks,
@@ -47,6 +48,7 @@ export function workOrder(sheet: GarmentSheet): PaperDocument {
     ),
     ...(line.measurementSet.told ?? []).map((words): Block => ({ kind: 'paragraph', words, before: 0.6 })),
     ...choiceTables(sheet, reader),
+    ...flatBlocks([line], reader),
     heading(tell('paper.order.pieces')),
     pieceTable(draft, reader),
     note(tell('paper.order.drawn', { scale: `1 : ${Math.round(1 / scale)}`, unit: reader.unit })),
@@ -54,6 +56,7 @@ export function workOrder(sheet: GarmentSheet): PaperDocument {
     ...section(draft.fit.length > 0, tell('paper.order.fit'), fitTable(draft, reader)),
     ...clothBlocks(line, reader),
     ...threadBlocks(line, reader),
+    ...notionBlocks(line, reader),
     { kind: 'space', height: 3 },
     cautions(
       draft.cautions.map((caution) => say(caution, reader)),

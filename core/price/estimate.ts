@@ -1,6 +1,7 @@
 import type { Asked } from '../draft/choices.ts'
 import { draftGarment } from '../draft/constructions.ts'
-import { asCut } from '../lay/as-cut.ts'
+import { CLOTH_ROLES, type Draft } from '../draft/types.ts'
+import { asCut, type OtherCloths, piecesFrom } from '../lay/as-cut.ts'
 import { purchaseOf } from '../lay/purchase.ts'
 import { type BuyingRules, type Cloth, PLAIN_ORDER } from '../lay/types.ts'
 import { type LayWish, wishedLay } from '../lay/wished-lay.ts'
@@ -12,16 +13,21 @@ import type { Money } from '../words/money.ts'
 import { refusingAt } from '../words/refusal.ts'
 import type { FinishPlanId } from '../words/stitches.ts'
 import type { LengthUnit } from '../words/units.ts'
-import type { Estimate } from './estimate.types.ts'
+import type { Estimate, OtherLay } from './estimate.types.ts'
+import type { NotionStock } from './notions.ts'
 import { priceOf } from './price.ts'
 import type { ThreadStock } from './thread-stock.ts'
 import type { Rates } from './types.ts'
+
+export type ClothOnSale = Cloth & { name: string; pricePerMetre: Money }
 
 export type Wanted = {
   construction: string
   body: Body
   choices: Asked
-  cloth: Cloth & { name: string; pricePerMetre: Money }
+  cloth: ClothOnSale
+  /** Cloths of their own for lining, interlining and facing. */
+  others?: OtherCloths<ClothOnSale> | undefined
   finishPlan: FinishPlanId
   /** How the cloth is laid out; flat, by a first lay, if not said. */
   lay?: Omit<LayWish, 'quantity'>
@@ -34,6 +40,8 @@ export type Habits = {
   threadRules: ThreadRules
   threadStock: ThreadStock
   rates: Rates
+  /** What a piece or a metre of each notion costs; those without a price are left out of the reckoning. */
+  notionStock?: NotionStock | undefined
 }
 
 /**
@@ -43,22 +51,53 @@ export type Habits = {
  * @throws Refusal at `measures`, `choices` or `cloth`, when there is no such garment
  */
 export function estimate(
-  { construction, body, choices, cloth, finishPlan, lay: wish }: Wanted,
+  { construction, body, choices, cloth, others = {}, finishPlan, lay: wish }: Wanted,
   habits: Habits,
 ): Estimate {
   const plain = draftGarment(construction, body, choices, habits.unit)
-  const draft = refusingAt('cloth', () => asCut(plain, cloth))
+  const draft = refusingAt('cloth', () => asCut(plain, cloth, others))
   const { lay, purchase } = refusingAt('cloth', () => {
-    const found = wishedLay(draft.pieces, cloth, habits.buying, { ...PLAIN_ORDER, ...wish })
+    const pieces = piecesFrom(draft.pieces, 'main', others)
+    const found = wishedLay(pieces, cloth, habits.buying, { ...PLAIN_ORDER, ...wish })
     return { lay: found, purchase: purchaseOf(found, cloth, habits.buying) }
   })
+  const apart = otherLays(draft, others, habits)
   const plan = FINISH_PLANS[finishPlan]
   const sewing = sew(draft, plan, cloth.thickness, habits.threadRules)
   const price = priceOf({
-    cloth: { name: cloth.name, pricePerMetre: cloth.pricePerMetre, toBuy: purchase.toBuy },
+    cloths: [
+      { name: cloth.name, pricePerMetre: cloth.pricePerMetre, toBuy: purchase.toBuy },
+      ...apart.map(({ role, cloth: name, purchase: { toBuy } }) => ({
+        ...{ name, toBuy, role },
+        pricePerMetre: others[role]!.pricePerMetre,
+      })),
+    ],
     sewing,
+    notions: draft.notions ?? [],
     rates: habits.rates,
     threadStock: habits.threadStock,
+    notionStock: habits.notionStock ?? {},
   })
-  return { draft, lay, purchase, finishPlan: plan, sewing, price }
+  return {
+    draft,
+    lay,
+    purchase,
+    ...(apart.length > 0 ? { others: apart } : {}),
+    finishPlan: plan,
+    sewing,
+    price,
+  }
+}
+
+/** A first lay for each cloth besides the garment's own from which something is cut. */
+function otherLays(draft: Draft, others: OtherCloths<ClothOnSale>, { buying }: Habits): OtherLay[] {
+  return CLOTH_ROLES.flatMap((role): OtherLay[] => {
+    const cloth = role === 'main' ? undefined : others[role]
+    const pieces = piecesFrom(draft.pieces, role, others)
+    if (role === 'main' || cloth === undefined || pieces.length === 0) return []
+    return refusingAt(`others.${role}`, () => {
+      const lay = wishedLay(pieces, cloth, buying)
+      return [{ role, cloth: cloth.name, lay, purchase: purchaseOf(lay, cloth, buying) }]
+    })
+  })
 }

@@ -1,3 +1,4 @@
+import type { NotionStock } from './notions.ts'
 import type { ThreadStock } from './thread-stock.ts'
 import type { Rates } from './types.ts'
 
@@ -25,6 +26,12 @@ export const DEFAULT_RATES: Rates = {
 export const DEFAULT_THREAD_STOCK: ThreadStock = {
   hand: { name: 'linen thread', metresPerReel: 100, pricePerReel: gbp(480) },
   machine: { name: 'cotton thread', metresPerReel: 500, pricePerReel: gbp(520) },
+}
+
+/** Plain buttons, hooks and eyes, and linen tape and cord (common practice). */
+export const DEFAULT_NOTION_STOCK: NotionStock = {
+  ...{ button: gbp(60), hook: gbp(25), clasp: gbp(650), point: gbp(180) },
+  ...{ lace: gbp(220), cord: gbp(150), tape: gbp(90), trim: gbp(450) },
 }
 
 function gbp(minor: number) {

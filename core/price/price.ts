@@ -1,3 +1,5 @@
+import type { Notion } from '../draft/types.ts'
+import type { OtherRole } from '../lay/as-cut.ts'
 import type { Sewing, Skill, ThreadUse } from '../sew/types.ts'
 import { SKILLS } from '../sew/types.ts'
 import {
@@ -12,25 +14,33 @@ import {
   sumMoney,
 } from '../words/money.ts'
 import { phrase } from '../words/phrase.ts'
+import { type NotionStock, notionCost } from './notions.ts'
 import { profitOn } from './profit.ts'
 import { type ThreadStock, threadCost } from './thread-stock.ts'
 import type { Price, PriceLine, PriceLineKind, Rates } from './types.ts'
 
 export type Priced = {
-  cloth: { name: string; pricePerMetre: Money; toBuy: number }
+  /** The garment's own cloth, then those of lining, interlining and facing. */
+  cloths: readonly { name: string; pricePerMetre: Money; toBuy: number; role?: OtherRole }[]
   sewing: Pick<Sewing, 'threads' | 'bySkill' | 'total'>
   rates: Rates
   threadStock: ThreadStock
+  notions: readonly Notion[]
+  notionStock: NotionStock
 }
 
 /**
- * The reckoning of one garment, line by line: cloth as bought, thread as used, each kind of labour at its
+ * The reckoning of one garment, line by line: cloths as bought, thread as used, notions, each kind of labour at its
  * rate on the expected time, the workroom's costs by the hour, profit, and the rounding of the net price;
  * then tax. Every sum is the sum of its lines in whole minor units.
  */
-export function priceOf({ cloth, sewing, rates, threadStock }: Priced): Price {
+export function priceOf({ cloths, sewing, rates, threadStock, notions, notionStock }: Priced): Price {
   const { currency } = rates
-  const materialLines = [clothLine(cloth), ...sewing.threads.map((use) => threadLine(use, threadStock))]
+  const materialLines = [
+    ...cloths.map(clothLine),
+    ...sewing.threads.map((use) => threadLine(use, threadStock)),
+    ...notions.flatMap((notion) => notionLine(notion, notionStock)),
+  ]
   const labourLines = SKILLS.flatMap((skill) => {
     const time = sewing.bySkill[skill]
     return time === undefined ? [] : [labourLine(skill, time.mean, rates.perHour[skill])]
@@ -99,12 +109,27 @@ const line = (
   amount,
 })
 
-const clothLine = ({ name, pricePerMetre, toBuy }: Priced['cloth']): PriceLine => ({
+const clothLine = ({ name, pricePerMetre, toBuy, role }: Priced['cloths'][number]): PriceLine => ({
   kind: 'cloth',
-  name: phrase('price.line.cloth', { cloth: name }),
+  name:
+    role === undefined
+      ? phrase('price.line.cloth', { cloth: name })
+      : phrase(`price.line.${role}`, { cloth: name }),
   how: phrase('price.how.length', { length: { mm: toBuy }, price: pricePerMetre }),
   amount: priceOfLength(pricePerMetre, toBuy),
 })
+
+function notionLine(notion: Notion, stock: NotionStock): PriceLine[] {
+  const price = stock[notion.notion]
+  if (price === undefined) return []
+  const how =
+    'count' in notion
+      ? phrase('price.how.pieces', { count: notion.count, price })
+      : phrase('price.how.length', { length: { mm: notion.mm }, price })
+  return [
+    { kind: 'notion', name: phrase(`draft.notion.${notion.notion}`), how, amount: notionCost(notion, price) },
+  ]
+}
 
 function threadLine(use: ThreadUse, stock: ThreadStock): PriceLine {
   const { sort, amount, reels } = threadCost(use, stock)

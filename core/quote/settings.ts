@@ -1,4 +1,5 @@
 import type { BuyingRules } from '../lay/types.ts'
+import type { NotionStock } from '../price/notions.ts'
 import type { ThreadStock } from '../price/thread-stock.ts'
 import type { Rates } from '../price/types.ts'
 import type { ThreadRules } from '../sew/types.ts'
@@ -15,6 +16,8 @@ export type WorkroomSettings = {
   buying: BuyingRules
   threadRules: ThreadRules
   threadStock: ThreadStock
+  /** What a piece or a metre of each notion costs. Settings of old have none. */
+  notionStock?: NotionStock
   /** Days a quote stands. */
   validityDays: number
   /** Sentences printed under every quote. */

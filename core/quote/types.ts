@@ -1,4 +1,5 @@
 import type { ChoiceValue } from '../draft/types.ts'
+import type { OtherCloths } from '../lay/as-cut.ts'
 import type { Cloth } from '../lay/types.ts'
 import type { Body } from '../measure/body.ts'
 import type { Estimate } from '../price/estimate.types.ts'
@@ -39,6 +40,8 @@ export type QuoteLine = {
   /** Choices as the maker set them, before defaults were filled in. */
   asked: Record<string, ChoiceValue>
   cloth: QuotedCloth
+  /** Cloths of their own for lining, interlining and facing, where there are any. */
+  others?: OtherCloths<QuotedCloth>
   estimate: Estimate
   /** Price × quantity. */
   net: Money

@@ -1,5 +1,5 @@
 import { DEFAULT_BUYING } from '../lay/parameters.ts'
-import { DEFAULT_RATES, DEFAULT_THREAD_STOCK } from '../price/parameters.ts'
+import { DEFAULT_NOTION_STOCK, DEFAULT_RATES, DEFAULT_THREAD_STOCK } from '../price/parameters.ts'
 import type { WorkroomSettings } from '../quote/settings.ts'
 import { DEFAULT_THREAD_RULES } from '../sew/parameters.ts'
 
@@ -20,6 +20,7 @@ export const DEFAULT_SETTINGS: WorkroomSettings = {
   buying: DEFAULT_BUYING,
   threadRules: DEFAULT_THREAD_RULES,
   threadStock: DEFAULT_THREAD_STOCK,
+  notionStock: DEFAULT_NOTION_STOCK,
   validityDays: 30,
   terms: [
     'Cloth is washed before it is cut, and wool may shrink again if it is washed hot.',

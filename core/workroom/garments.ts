@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { draftGarment } from '../draft/constructions.ts'
-import { asCut } from '../lay/as-cut.ts'
+import { asCut, type OtherCloths, piecesFrom } from '../lay/as-cut.ts'
 import { purchaseOf } from '../lay/purchase.ts'
 import type { Cloth } from '../lay/types.ts'
 import { wishedLay } from '../lay/wished-lay.ts'
@@ -8,7 +8,9 @@ import type { Body } from '../measure/body.ts'
 import { ageOn } from '../measure/grown.ts'
 import { readBody } from '../measure/read-body.ts'
 import { estimate, type Habits } from '../price/estimate.ts'
+import { DEFAULT_NOTION_STOCK } from '../price/parameters.ts'
 import type { WorkroomSettings } from '../quote/settings.ts'
+import type { QuotedCloth } from '../quote/types.ts'
 import { getClient } from '../store/clients.ts'
 import { getCloth } from '../store/cloths.ts'
 import { getMeasurementSet, type MeasurementSet } from '../store/measurement-sets.ts'
@@ -33,6 +35,7 @@ export const garment = {
 export const onCloth = {
   cloth: z.strictObject(inputs.clothFields).optional().describe('a cloth that is not saved; else clothId'),
   clothId: inputs.id.optional(),
+  otherClothIds: inputs.otherClothIds,
 }
 const plainCloth = z.strictObject({ ...inputs.clothFields, pricePerMetre: inputs.money.optional() })
 
@@ -53,6 +56,7 @@ export const garmentRequests = [
       ...garment,
       cloth: plainCloth.optional(),
       clothId: inputs.id.optional(),
+      otherClothIds: inputs.otherClothIds,
       lay: inputs.layWish,
       quantity: z.int().min(1).max(24).default(1),
     }),
@@ -65,10 +69,12 @@ export const garmentRequests = [
           ? undefined
           : { ...input.cloth, pricePerMetre: input.cloth.pricePerMetre ?? free }
       const cloth: Cloth = clothFor({ cloth: asked, clothId: input.clothId }, context)
+      const others = otherClothsFor(input, context)
       const at = input.clothId === undefined ? 'cloth' : 'clothId'
       return refusingAt(at, () => {
-        const draft = asCut(plain, cloth)
-        const lay = wishedLay(draft.pieces, cloth, buying, { ...input.lay, quantity: input.quantity })
+        const draft = asCut(plain, cloth, others)
+        const pieces = piecesFrom(draft.pieces, 'main', others)
+        const lay = wishedLay(pieces, cloth, buying, { ...input.lay, quantity: input.quantity })
         return { lay, purchase: purchaseOf(lay, cloth, buying) }
       })
     },
@@ -83,7 +89,9 @@ export const garmentRequests = [
       const { construction, choices, finishPlan, lay } = input
       const body = bodyFor(input, context)
       const cloth = clothFor(input, context)
-      return estimate({ construction, body, choices, cloth, finishPlan, lay }, habitsOf(settings, input.unit))
+      const others = otherClothsFor(input, context)
+      const wanted = { construction, body, choices, cloth, others, finishPlan, lay }
+      return estimate(wanted, habitsOf(settings, input.unit))
     },
   }),
 ]
@@ -125,14 +133,31 @@ export function clothFor({ cloth, clothId }: ClothAsked, context: Context) {
   return refusingAt('cloth', () => readCloth(cloth, settingsOf(context)))
 }
 
-/** The part of the settings that an estimate rests on. */
+/** The saved cloths that lining, interlining and facing are cut from, where they have their own. */
+export const otherClothsFor = (
+  { otherClothIds }: { otherClothIds: z.output<typeof inputs.otherClothIds> },
+  { store }: Context,
+): OtherCloths<QuotedCloth> =>
+  Object.fromEntries(
+    Object.entries(otherClothIds).flatMap(([role, id]) =>
+      id === undefined ? [] : [[role, clothOf(getCloth(store.db, id, `otherClothIds.${role}`))]],
+    ),
+  )
+
+/** The part of the settings that an estimate rests on; notions priced in another currency have no price. */
 export const habitsOf = (
-  { letterhead, buying, threadRules, threadStock, rates }: WorkroomSettings,
+  {
+    letterhead,
+    buying,
+    threadRules,
+    threadStock,
+    rates,
+    notionStock = DEFAULT_NOTION_STOCK,
+  }: WorkroomSettings,
   unit = letterhead.unit,
 ): Habits => ({
-  unit,
-  buying,
-  threadRules,
-  threadStock,
-  rates,
+  ...{ unit, buying, threadRules, threadStock, rates },
+  notionStock: Object.fromEntries(
+    Object.entries(notionStock).filter(([, { currency }]) => currency === rates.currency),
+  ),
 })

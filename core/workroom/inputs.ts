@@ -74,6 +74,11 @@ export const layWish = z
   .prefault({})
   .describe('how the cloth is laid out')
 
+export const otherClothIds = z
+  .strictObject({ lining: id.optional(), interlining: id.optional(), facing: id.optional() })
+  .default({})
+  .describe('cloths of their own for what is not cut from the garment’s')
+
 export const clothFields = {
   name: named.default('cloth'),
   fibre: line(80).default(''),

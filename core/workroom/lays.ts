@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { asCut } from '../lay/as-cut.ts'
+import { asCut, piecesFrom } from '../lay/as-cut.ts'
 import { assertCuttable, type Fault } from '../lay/check.ts'
 import { layOf } from '../lay/lay-of.ts'
 import { purchaseOf } from '../lay/purchase.ts'
@@ -12,7 +12,7 @@ import { type Money, priceOfLength } from '../words/money.ts'
 import { type Phrase, phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
 import { clothOf } from './cloths.ts'
-import { clothFor, draftFor, garment, onCloth } from './garments.ts'
+import { clothFor, draftFor, garment, onCloth, otherClothsFor } from './garments.ts'
 import * as inputs from './inputs.ts'
 import { type Context, request } from './request.ts'
 import { settingsOf } from './settings.ts'
@@ -31,10 +31,10 @@ export const layRequests = [
       seed: z.int().default(1),
     }),
     run: async (input, context) => {
-      const { draft, cloth, buying, wish } = tableFor(input, context)
-      const { layable, start } = refusingAt('lay', () => searchStart(draft.pieces, cloth, buying, wish))
+      const { pieces, cloth, buying, wish } = tableFor(input, context)
+      const { layable, start } = refusingAt('lay', () => searchStart(pieces, cloth, buying, wish))
       const laid = (places: typeof start) =>
-        assertCuttable(layOf(draft.pieces, layable, places), draft.pieces, cloth, wish)
+        assertCuttable(layOf(pieces, layable, places), pieces, cloth, wish)
       const first = laid(start)
       const { places, ended } = await context.searchLay(layable, start, {
         seconds: input.seconds,
@@ -58,11 +58,11 @@ export const layRequests = [
     about: 'What is wrong with pieces laid by hand; nothing, if they can be cut.',
     input: z.strictObject(onTable),
     run: (input, context) => {
-      const { draft, cloth, buying, wish } = tableFor(input, context)
+      const { pieces, cloth, buying, wish } = tableFor(input, context)
       const placements = wish.placements
       if (placements === undefined) throw new Refusal(phrase('refusal.lay.noPlaces'), 'lay.placements')
       const { lay, faults } = refusingAt('lay', () =>
-        judgedLay(draft.pieces, cloth, buying, { ...wish, placements }),
+        judgedLay(pieces, cloth, buying, { ...wish, placements }),
       )
       return { ...(lay === undefined ? {} : { lay }), faults: faults.map(toldOf) }
     },
@@ -74,11 +74,11 @@ export const layRequests = [
       'The first lay on cloth lying flat, folded along its length, or torn in bands, with what each costs.',
     input: z.strictObject(onTable),
     run: (input, context) => {
-      const { draft, cloth, buying, wish } = tableFor(input, context)
+      const { pieces, cloth, buying, wish } = tableFor(input, context)
       return {
         manners: MANNERS.map((manner) =>
           onTrial({ manner }, () => {
-            const lay = wishedLay(draft.pieces, cloth, buying, { ...wish, ...MOVABLE, manner })
+            const lay = wishedLay(pieces, cloth, buying, { ...wish, ...MOVABLE, manner })
             return bought(lay, cloth, buying)
           }),
         ),
@@ -122,7 +122,7 @@ export const layRequests = [
       widths: z.array(inputs.length).max(20).default([]).describe('other widths of the same cloth'),
     }),
     run: async (input, context) => {
-      const { plain, cloth, buying, wish } = tableFor(input, context)
+      const { piecesOn, cloth, buying, wish } = tableFor(input, context)
       const cloths = [
         ...listCloths(context.store.db).map(clothOf),
         ...input.widths.map((width) => ({
@@ -138,11 +138,7 @@ export const layRequests = [
         const { id, name, width } = one
         rows.push(
           onTrial({ id, name, width }, () =>
-            bought(
-              wishedLay(asCut(plain, one).pieces, one, buying, { ...wish, ...MOVABLE, flaws: [] }),
-              one,
-              buying,
-            ),
+            bought(wishedLay(piecesOn(one), one, buying, { ...wish, ...MOVABLE, flaws: [] }), one, buying),
           ),
         )
         // Whoever waits for something else is let in between.
@@ -157,15 +153,19 @@ export const layRequests = [
 const MOVABLE = { locked: [], placements: undefined, tears: undefined }
 
 type TableAsked = Parameters<typeof draftFor>[0] &
-  Parameters<typeof clothFor>[0] & { lay: z.output<typeof inputs.layWish> }
+  Parameters<typeof clothFor>[0] &
+  Parameters<typeof otherClothsFor>[0] & { lay: z.output<typeof inputs.layWish> }
 
 function tableFor(input: TableAsked, context: Context) {
   const { buying } = settingsOf(context)
   const plain = draftFor(input, context)
   const cloth = clothFor(input, context)
+  const others = otherClothsFor(input, context)
+  /** What of the garment lies on a cloth in the place of its own. */
+  const piecesOn = (one: typeof cloth) => piecesFrom(asCut(plain, one, others).pieces, 'main', others)
   return {
-    ...{ plain, cloth, buying },
-    draft: refusingAt('cloth', () => asCut(plain, cloth)),
+    ...{ piecesOn, cloth, buying },
+    pieces: refusingAt('cloth', () => piecesOn(cloth)),
     wish: { ...input.lay, quantity: 1 },
   }
 }

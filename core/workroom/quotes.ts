@@ -13,7 +13,7 @@ import { type PhraseCode, phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
 import { clothOf } from './cloths.ts'
 import { commissionFrom } from './commissions.ts'
-import { bodyOfSet, habitsOf } from './garments.ts'
+import { bodyOfSet, habitsOf, otherClothsFor } from './garments.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { type Context, request } from './request.ts'
@@ -25,6 +25,7 @@ const line = z.strictObject({
   construction: z.string(),
   choices: inputs.choices,
   clothId: inputs.id,
+  otherClothIds: inputs.otherClothIds,
   finishPlan: inputs.finishPlan,
   lay: inputs.layWish,
   quantity: z.int().min(1).max(200).default(1),
@@ -137,7 +138,9 @@ function lineOf(asked: Line, habits: Habits, context: Context): LineDraft {
   const construction = refusingAt('construction', () => constructionOf(asked.construction))
   const body = bodyOfSet(set, context)
   const { choices, finishPlan, lay, quantity } = asked
-  const reckoned = estimate({ construction: construction.id, body, choices, cloth, finishPlan, lay }, habits)
+  const others = otherClothsFor(asked, context)
+  const wanted = { construction: construction.id, body, choices, cloth, others, finishPlan, lay }
+  const reckoned = estimate(wanted, habits)
   return {
     id: context.newId(),
     wearer: { id: wearer.id, name: wearer.name },
@@ -149,10 +152,14 @@ function lineOf(asked: Line, habits: Habits, context: Context): LineDraft {
     description: [
       ...construction.describe(reckoned.draft),
       phrase('quote.describe.cloth', { cloth: cloth.name }),
+      ...(reckoned.others ?? []).map((other) =>
+        phrase(`quote.describe.${other.role}`, { cloth: other.cloth }),
+      ),
       phrase('quote.describe.sewn', { plan: phrase(`sew.finishPlan.${finishPlan}`) }),
     ],
     asked: choices,
     cloth,
+    ...(reckoned.others === undefined ? {} : { others }),
     estimate: reckoned,
   }
 }

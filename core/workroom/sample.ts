@@ -140,7 +140,7 @@ export function makeSample(context: Context) {
   const cloths = CLOTHS.map((cloth) => insertCloth(db, { ...made, ...cloth, id: context.newId() }).id)
   const [thorunn, lucja, museum] = people as [Person, Person, Person]
   const flat = { manner: 'single' as const, flaws: [], locked: [] }
-  const tunic = { construction: 'goredUndertunic', quantity: 1, lay: flat }
+  const tunic = { construction: 'goredUndertunic', quantity: 1, lay: flat, otherClothIds: {} }
 
   const taken = saveQuote(
     {

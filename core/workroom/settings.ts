@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { NOTIONS_BY_LENGTH, NOTIONS_BY_PIECE, type NotionId } from '../draft/types.ts'
 import type { WorkroomSettings } from '../quote/settings.ts'
 import { SKILLS } from '../sew/types.ts'
 import { findWorkroom, insertWorkroom, updateSettings } from '../store/workrooms.ts'
@@ -29,6 +30,7 @@ export function readerOf(context: Pick<Context, 'store'>): Reader {
 const text = inputs.line
 const basisPoints = z.int().min(0).max(10_000)
 const { money } = inputs
+const NOTIONS: readonly NotionId[] = [...NOTIONS_BY_PIECE, ...NOTIONS_BY_LENGTH]
 const thread = z.strictObject({
   name: inputs.named,
   metresPerReel: z.number().min(1).max(100_000),
@@ -85,6 +87,14 @@ const changes = z.strictObject({
     .partial()
     .optional(),
   threadStock: z.strictObject({ hand: thread, machine: thread }).optional(),
+  notionStock: z
+    .strictObject(
+      Object.fromEntries(NOTIONS.map((id) => [id, money.optional()])) as Record<
+        NotionId,
+        z.ZodOptional<typeof money>
+      >,
+    )
+    .optional(),
   validityDays: z.int().min(1).max(366).optional(),
   terms: z.array(text(400)).max(20).optional(),
 })
@@ -125,7 +135,7 @@ export const settingsRequests = [
 
 /** The settings with what was asked put in: whole values are replaced, groups part by part. */
 function merged(settings: WorkroomSettings, asked: Changes): WorkroomSettings {
-  const { letterhead, rates, buying, ...rest } = asked
+  const { letterhead, rates, buying, notionStock, ...rest } = asked
   const unit = letterhead?.unit ?? settings.letterhead.unit
   const { margin, ...lengths } = given(buying)
   const read = (name: string, value: number | string | undefined) =>
@@ -140,6 +150,7 @@ function merged(settings: WorkroomSettings, asked: Changes): WorkroomSettings {
     ...given(rest),
     letterhead: { ...settings.letterhead, ...given(letterhead) },
     rates: { ...settings.rates, ...given(rates) },
+    ...(notionStock === undefined ? {} : { notionStock: { ...settings.notionStock, ...given(notionStock) } }),
     buying: { ...settings.buying, ...inMillimetres, ...(margin === undefined ? {} : { margin }) },
   }
 }
@@ -150,12 +161,16 @@ const given = <T extends object>(fields: T | undefined): Given<T> =>
   Object.fromEntries(Object.entries(fields ?? {}).filter(([, value]) => value !== undefined)) as Given<T>
 
 /** @throws Refusal when an amount is in another currency than the workroom's */
-function refuseMixedCurrencies({ rates, threadStock }: WorkroomSettings): void {
+function refuseMixedCurrencies({ rates, threadStock, notionStock = {} }: WorkroomSettings): void {
   const amounts: [field: string, amount: Money][] = [
     ...SKILLS.map((skill): [string, Money] => [`changes.rates.perHour.${skill}`, rates.perHour[skill]]),
     ['changes.rates.overheadPerHour', rates.overheadPerHour],
     ['changes.threadStock.hand', threadStock.hand.pricePerReel],
     ['changes.threadStock.machine', threadStock.machine.pricePerReel],
+    ...Object.entries(notionStock).map(([id, price]): [string, Money] => [
+      `changes.notionStock.${id}`,
+      price,
+    ]),
   ]
   const other = amounts.find(([, amount]) => amount.currency !== rates.currency)
   if (other === undefined) return

@@ -57,7 +57,8 @@ describe('the worked price', () => {
   // cost 327.60; a markup of 20 % gives 393.12, a margin of 20 % 409.50.
   const reckon = (profit: Rates['profit']) =>
     priceOf({
-      cloth: { name: 'linen', pricePerMetre: gbp(1800), toBuy: 3300 },
+      cloths: [{ name: 'linen', pricePerMetre: gbp(1800), toBuy: 3300 }],
+      ...{ notions: [], notionStock: {} },
       sewing: { ...byHand(720), threads: [{ work: 'hand', sewn: 80, wasted: 7.5, metres: 87.5 }] },
       rates: {
         ...plain,
@@ -84,7 +85,8 @@ describe('the worked price', () => {
   // craftprofessional.com: materials 8, labour 48 min at 15 = 12, overhead 3, profit 7: 30.
   test('materials + labour + overhead + profit: 8 + 12 + 3 + 7 = 30', () => {
     const price = priceOf({
-      cloth: { name: 'cloth', pricePerMetre: gbp(800), toBuy: 1000 },
+      cloths: [{ name: 'cloth', pricePerMetre: gbp(800), toBuy: 1000 }],
+      ...{ notions: [], notionStock: {} },
       sewing: byHand(48),
       rates: {
         ...plain,
@@ -137,7 +139,8 @@ describe('every price', () => {
         fc.double({ min: 0, max: 9000, noNaN: true }),
         (given, perMetre, toBuy, minutes) => {
           const price = priceOf({
-            cloth: { name: 'cloth', pricePerMetre: gbp(perMetre), toBuy },
+            cloths: [{ name: 'cloth', pricePerMetre: gbp(perMetre), toBuy }],
+            ...{ notions: [], notionStock: {} },
             sewing: byHand(minutes),
             rates: {
               ...plain,
@@ -171,7 +174,8 @@ describe('every price', () => {
   test('rises with the hours', () => {
     const at = (minutes: number) =>
       priceOf({
-        cloth: { name: 'c', pricePerMetre: gbp(1000), toBuy: 1000 },
+        cloths: [{ name: 'c', pricePerMetre: gbp(1000), toBuy: 1000 }],
+        ...{ notions: [], notionStock: {} },
         sewing: byHand(minutes),
         rates: DEFAULT_RATES,
         threadStock: DEFAULT_THREAD_STOCK,
@@ -190,7 +194,8 @@ describe('every price', () => {
   // craftprofessional-style check of loss: price 25, materials 5, overhead 2, 3 h at 10 = 37: a loss of 12.
   test('tells what an hour really earns', () => {
     const price = priceOf({
-      cloth: { name: 'c', pricePerMetre: gbp(500), toBuy: 1000 },
+      cloths: [{ name: 'c', pricePerMetre: gbp(500), toBuy: 1000 }],
+      ...{ notions: [], notionStock: {} },
       sewing: byHand(180),
       rates: { ...plain, perHour: { ...plain.perHour, handSewing: gbp(1000) }, overheadPerHour: gbp(67) },
       threadStock: DEFAULT_THREAD_STOCK,

@@ -1,5 +1,5 @@
 import { through } from '../../geometry/path.ts'
-import { arc, arcOnChord, line, reverseSegment } from '../../geometry/segment.ts'
+import { arc, arcOnChord, line, pointAt, reverseSegment } from '../../geometry/segment.ts'
 import type { Point } from '../../geometry/types.ts'
 import { type Body, lengthOf } from '../../measure/body.ts'
 import { phrase } from '../../words/phrase.ts'
@@ -121,11 +121,7 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
     allowances: allowancesFor(chosen.seamFinish),
     hems: { bottom: chosen.bottomHem, edge: chosen.edgeHem },
   }
-  if (
-    f.shoulder - f.neck.width / 2 < LEAST_STRIP / 2 ||
-    f.shoulder - f.depth < f.neck.width / 2 - f.half * 0.5
-  )
-    throw new Refusal(phrase('refusal.draft.noShoulder'), 'openingDepth')
+  if (!hasShoulder(f)) throw new Refusal(phrase('refusal.draft.noShoulder'), 'openingDepth')
   const need = strideNeed(body, levels, length)
   const angle =
     chosen.goreSpread === undefined
@@ -265,6 +261,15 @@ const at = (x: number, y: number): Point => ({ x, y })
 /** From the hip up to the shoulder at the drawn right, hollowed towards the middle. */
 function openingEdge({ half, shoulder, open, depth, length }: Figures) {
   return reverseSegment(arcOnChord(at(shoulder, length), at(half, length - open), depth))
+}
+
+/** Whether the hollowed sides leave cloth beside the neck, and below it across the front. */
+function hasShoulder(f: Figures): boolean {
+  const edge = openingEdge(f)
+  const [shoulder, dip] = [f.shoulder - f.neck.width / 2, f.length - Math.max(f.neck.front.depth, BACK_DIP)]
+  const points = Array.from({ length: 41 }, (_, i) => pointAt(edge, i / 40))
+  const clear = points.every(({ x, y }) => x >= (y > dip ? f.neck.width / 2 : 0) + LEAST_STRIP / 2)
+  return shoulder >= LEAST_STRIP / 2 && clear
 }
 
 function panel(f: Figures, part: Part) {

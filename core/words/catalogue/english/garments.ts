@@ -485,4 +485,12 @@ export const garments = {
   'draft.hem.forearmOpening': 'opening at the forearm',
   'refusal.draft.openingTooLong':
     'An opening of {opening} is longer than its seam. It may be {most} at most.',
+  'draft.notion.button': 'buttons',
+  'draft.notion.hook': 'hooks and eyes',
+  'draft.notion.clasp': 'clasps',
+  'draft.notion.point': 'points',
+  'draft.notion.lace': 'lace',
+  'draft.notion.cord': 'cord',
+  'draft.notion.tape': 'tape',
+  'draft.notion.trim': 'trim',
 } as const

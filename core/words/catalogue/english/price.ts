@@ -2,6 +2,10 @@
 export const price = {
   'refusal.price.margin': 'A margin must be less than the whole price. Set it below 100 %.',
   'price.line.cloth': '{cloth}',
+  'price.line.lining': '{cloth}, for the lining',
+  'price.line.interlining': '{cloth}, for the interlining',
+  'price.line.facing': '{cloth}, for facings',
+  'price.how.pieces': '{count} at {price}',
   'price.line.thread': '{thread}',
   'price.line.overhead': 'workroom costs',
   'price.line.profit': 'profit',

@@ -15,6 +15,9 @@ export const quote = {
   'quote.state.superseded': 'replaced by another',
   'quote.state.declined': 'declined',
   'quote.describe.cloth': 'Cloth: {cloth}; washed before it is cut.',
+  'quote.describe.lining': 'The lining of {cloth}.',
+  'quote.describe.interlining': 'Stiffened with {cloth}.',
+  'quote.describe.facing': 'Facings of {cloth}.',
   'quote.describe.sewn': 'Sewn {plan}.',
   'refusal.quote.empty': 'A quote needs at least one garment.',
 } as const

@@ -1,9 +1,12 @@
+import type { Piece } from '../draft/types.ts'
 import { type LaidCopy, laidCopies } from '../draw/laid.ts'
 import { drawLay } from '../draw/lay.ts'
 import { samePoint } from '../geometry/point.ts'
 import { arcRadius } from '../geometry/segment.ts'
 import type { Path, Point } from '../geometry/types.ts'
 import type { Lay } from '../lay/types.ts'
+import { sharedPieces } from '../quote/shared.ts'
+import type { QuoteSnapshot } from '../quote/types.ts'
 import { printLengthBare } from '../words/length.ts'
 import { type Reader, say } from '../words/say.ts'
 import type { Block } from './block.ts'
@@ -33,7 +36,11 @@ export function cuttingSheet(sheet: GarmentSheet): PaperDocument {
   refuseUnprintable(snapshot)
   const reader = readerOf(snapshot)
   const tell = tellerOf(reader)
-  const { lay, others = [] } = line.estimate
+  const { lay: own, others = [] } = line.estimate
+  const shared = snapshot.shared?.find(({ lines }) => lines.includes(line.id))
+  const lay = shared?.lay ?? own
+  const pieces = line.estimate.draft.pieces
+  const beside = snapshot.lines.filter(({ id }) => shared?.lines.includes(id) === true)
   const { paper } = snapshot.letterhead
   const blocks: Block[] = [
     ...garmentHead(tell, tell('paper.cutting.title'), sheet),
@@ -41,10 +48,23 @@ export function cuttingSheet(sheet: GarmentSheet): PaperDocument {
     ...clothBlocks(line, reader),
     { kind: 'space', height: 3 },
     cautions(tell),
-    ...layBlocks(tell('paper.cutting.lay'), lay, sheet, reader),
+    ...(shared === undefined
+      ? layBlocks(tell('paper.cutting.lay'), { lay, pieces }, snapshot, reader)
+      : [
+          {
+            kind: 'paragraph' as const,
+            words: tell('paper.cutting.shared', { length: { mm: shared.purchase.toBuy } }),
+          },
+          ...layBlocks(
+            tell('paper.cutting.sharedLay'),
+            { lay, pieces: sharedPieces(beside) },
+            snapshot,
+            reader,
+          ),
+        ]),
     ...others.flatMap((other) => {
       const role = tell(`paper.cutting.role.${other.role}`)
-      return layBlocks(tell('paper.cutting.otherLay', { role }), other.lay, sheet, reader)
+      return layBlocks(tell('paper.cutting.otherLay', { role }), { lay: other.lay, pieces }, snapshot, reader)
     }),
   ]
   const foot = tell('paper.cutting.foot', {
@@ -57,10 +77,14 @@ export function cuttingSheet(sheet: GarmentSheet): PaperDocument {
 }
 
 /** One lay: drawn to scale, every corner to chalk, and what is likely to be left over. */
-function layBlocks(title: string, lay: Lay, { snapshot, line }: GarmentSheet, reader: Reader): Block[] {
+function layBlocks(
+  title: string,
+  { lay, pieces }: { lay: Lay; pieces: readonly Piece[] },
+  { letterhead }: QuoteSnapshot,
+  reader: Reader,
+): Block[] {
   const tell = tellerOf(reader)
-  const { pieces } = line.estimate.draft
-  const { scale, windows } = stretches(lay, snapshot.letterhead.paper)
+  const { scale, windows } = stretches(lay, letterhead.paper)
   const heading = (words: string): Block => ({ kind: 'heading', level: 2, words })
   return [
     heading(title),

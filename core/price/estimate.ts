@@ -29,6 +29,8 @@ export type Wanted = {
   /** Cloths of their own for lining, interlining and facing. */
   others?: OtherCloths<ClothOnSale> | undefined
   finishPlan: FinishPlanId
+  /** Length of the cloth it pays for, mm, when it is cut from one length with others. */
+  share?: number | undefined
   /** How the cloth is laid out; flat, by a first lay, if not said. */
   lay?: Omit<LayWish, 'quantity'>
 }
@@ -51,7 +53,7 @@ export type Habits = {
  * @throws Refusal at `measures`, `choices` or `cloth`, when there is no such garment
  */
 export function estimate(
-  { construction, body, choices, cloth, others = {}, finishPlan, lay: wish }: Wanted,
+  { construction, body, choices, cloth, others = {}, finishPlan, lay: wish, share }: Wanted,
   habits: Habits,
 ): Estimate {
   const plain = draftGarment(construction, body, choices, habits.unit)
@@ -66,7 +68,7 @@ export function estimate(
   const sewing = sew(draft, plan, cloth.thickness, habits.threadRules)
   const price = priceOf({
     cloths: [
-      { name: cloth.name, pricePerMetre: cloth.pricePerMetre, toBuy: purchase.toBuy },
+      { name: cloth.name, pricePerMetre: cloth.pricePerMetre, toBuy: share ?? purchase.toBuy },
       ...apart.map(({ role, cloth: name, purchase: { toBuy } }) => ({
         ...{ name, toBuy, role },
         pricePerMetre: others[role]!.pricePerMetre,

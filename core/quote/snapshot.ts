@@ -3,7 +3,7 @@ import { addMoney, type Money, partOf, shareOf, sumMoney } from '../words/money.
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 import type { WorkroomSettings } from './settings.ts'
-import type { QuoteLine, QuoteSnapshot } from './types.ts'
+import type { QuoteLine, QuoteSnapshot, SharedLay } from './types.ts'
 
 /** A line before its sums are drawn. */
 export type LineDraft = Omit<QuoteLine, 'net' | 'tax' | 'total'>
@@ -14,6 +14,7 @@ type Given = {
   settings: WorkroomSettings
   customer: QuoteSnapshot['customer']
   lines: readonly LineDraft[]
+  shared?: SharedLay[]
   /** Number of the quote this one replaces. */
   supersedes?: string
 }
@@ -30,6 +31,7 @@ export function quoteSnapshot({
   settings,
   customer,
   lines: drafts,
+  shared = [],
   supersedes,
 }: Given): QuoteSnapshot {
   if (drafts.length === 0) throw new Refusal(phrase('refusal.quote.empty'), 'lines')
@@ -45,6 +47,7 @@ export function quoteSnapshot({
     letterhead,
     customer,
     lines,
+    ...(shared.length > 0 ? { shared } : {}),
     net: sum((line) => line.net),
     tax: { ...rates.tax, amount: sum((line) => line.tax) },
     total,

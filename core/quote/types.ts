@@ -1,6 +1,6 @@
 import type { ChoiceValue } from '../draft/types.ts'
 import type { OtherCloths } from '../lay/as-cut.ts'
-import type { Cloth } from '../lay/types.ts'
+import type { Cloth, Lay, Purchase } from '../lay/types.ts'
 import type { Body } from '../measure/body.ts'
 import type { Estimate } from '../price/estimate.types.ts'
 import type { Day } from '../words/dates.ts'
@@ -49,6 +49,9 @@ export type QuoteLine = {
   total: Money
 }
 
+/** One lay of several lines' garments, their pieces numbered as `together` does in the order of the lines. */
+export type SharedLay = { lines: string[]; cloth: string; lay: Lay; purchase: Purchase; saves: number }
+
 /**
  * A quote as it was made, complete in itself: nothing of it is looked up or reckoned again when it is
  * printed, so it reads the same years later whatever rates, measures or code have changed.
@@ -61,6 +64,8 @@ export type QuoteSnapshot = {
   letterhead: Letterhead
   customer: { id: string; name: string; address: string[] }
   lines: QuoteLine[]
+  /** Garments laid together on one length of their cloth, where that saves some. Quotes of old have none. */
+  shared?: SharedLay[]
   net: Money
   tax: { name: string; basisPoints: number; amount: Money }
   total: Money

@@ -63,6 +63,8 @@ export const catalogueRequests = [
         useful: construction.useful,
         sources: construction.sources,
         often: construction.often,
+        finishPlan: construction.finishPlan,
+        toile: construction.toile ?? false,
         choices: Object.entries(construction.choices).map(([choice, data]) => ({
           id: choice,
           label: say(phrase(`draft.choice.${choice}` as PhraseCode), reader),

@@ -102,7 +102,7 @@ export const layRequests = [
         refusingAt(`garments.${i}`, () => asCut(draftFor(asked, context), cloth)),
       )
       const wish = { ...input.lay, quantity: 1 }
-      const pieces = together(drafts.map((draft) => draft.pieces))
+      const pieces = together(drafts)
       const lay = refusingAt('lay', () => wishedLay(pieces, cloth, buying, wish))
       const purchase = purchaseOf(lay, cloth, buying)
       const apart = drafts.reduce(

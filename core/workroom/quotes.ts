@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { constructionOf } from '../draft/constructions.ts'
 import { estimate, type Habits } from '../price/estimate.ts'
 import { counterFor, numberOf } from '../quote/numbers.ts'
+import { sharedLays, sharesOf } from '../quote/shared.ts'
 import { type LineDraft, quoteSnapshot } from '../quote/snapshot.ts'
 import type { QuotedCloth } from '../quote/types.ts'
 import { getClient } from '../store/clients.ts'
@@ -93,14 +94,15 @@ export function saveQuote({ customerId, lines, supersedes }: z.output<typeof ord
   const customer = getClient(db, customerId, 'customerId')
   const replaced = supersedes === undefined ? undefined : sentQuote(supersedes, 'supersedes', context)
   const habits = habitsOf(settings)
-  const drafts = lines.map((asked, i) => refusingAt(`lines.${i}`, () => lineOf(asked, habits, context)))
+  const alone = lines.map((asked, i) => refusingAt(`lines.${i}`, () => lineOf(asked, habits, context)))
+  const { drafts, shared } = laidTogether(lines, alone, habits, context)
   const day = today(context)
   const snapshot = quoteSnapshot({
     number: numberOf('quote', day, takeNumber(db, counterFor('quote', day))),
     day,
     settings,
     customer: { id: customer.id, name: customer.name, address: customer.address },
-    lines: drafts,
+    ...{ lines: drafts, shared },
     ...(replaced === undefined ? {} : { supersedes: replaced.number }),
   })
   const id = context.newId()
@@ -128,7 +130,30 @@ export function saveQuote({ customerId, lines, supersedes }: z.output<typeof ord
   return getQuote(db, id)
 }
 
-function lineOf(asked: Line, habits: Habits, context: Context): LineDraft {
+/** The lines, those of one cloth laid together where it saves some and each paying its share of that length. */
+function laidTogether(lines: readonly Line[], alone: readonly LineDraft[], habits: Habits, context: Context) {
+  const shared = sharedLays(
+    alone.map((line, i) => ({ line, plainLay: isPlain(lines[i]!.lay) })),
+    habits.buying,
+  )
+  const share = new Map(
+    shared.flatMap((group) => {
+      const lengths = group.lines.map((id) => alone.find((line) => line.id === id)!.estimate.purchase.toBuy)
+      const shares = sharesOf(group, lengths)
+      return group.lines.map((id, i) => [id, shares[i]!] as const)
+    }),
+  )
+  const drafts = alone.map((line, i) =>
+    share.has(line.id) ? { ...lineOf(lines[i]!, habits, context, share.get(line.id)), id: line.id } : line,
+  )
+  return { drafts, shared }
+}
+
+/** A lay that nobody has had a say in yet. */
+const isPlain = ({ manner, flaws, locked, placements }: Line['lay']): boolean =>
+  manner === 'single' && flaws.length === 0 && locked.length === 0 && placements === undefined
+
+function lineOf(asked: Line, habits: Habits, context: Context, share?: number): LineDraft {
   const { db } = context.store
   const wearer = getClient(db, asked.wearerId, 'wearerId')
   const set = getMeasurementSet(db, asked.measurementSetId, 'measurementSetId')
@@ -139,7 +164,7 @@ function lineOf(asked: Line, habits: Habits, context: Context): LineDraft {
   const body = bodyOfSet(set, context)
   const { choices, finishPlan, lay, quantity } = asked
   const others = otherClothsFor(asked, context)
-  const wanted = { construction: construction.id, body, choices, cloth, others, finishPlan, lay }
+  const wanted = { construction: construction.id, body, choices, cloth, others, finishPlan, lay, share }
   const reckoned = estimate(wanted, habits)
   return {
     id: context.newId(),

@@ -83,7 +83,10 @@ function leftBy(garmentId: string, { store: { db } }: Context) {
   const { commissionId, quoteGarmentId } = getGarment(db, garmentId, 'garmentId')
   const { snapshot } = getQuote(db, getCommission(db, commissionId).quoteId)
   const { cloth, estimate } = snapshot.lines.find(({ id }) => id === quoteGarmentId)!
-  const offcuts = estimate.lay.offcuts.map(({ width, height }) => ({
+  const shared = snapshot.shared?.find(({ lines }) => lines.includes(quoteGarmentId))
+  // What is left of a length that several garments share is kept once, with the first of them.
+  const mine = shared === undefined || shared.lines[0] === quoteGarmentId
+  const offcuts = (mine ? (shared?.lay ?? estimate.lay).offcuts : []).map(({ width, height }) => ({
     width: Math.floor(width),
     length: Math.floor(height),
   }))

@@ -45,7 +45,14 @@ const CLIENTS = [
         elbowGirth: '26.5',
       },
       ...{ forearmGirth: '25', wristGirth: '16.2', handGirth: '19', waistHeight: '103.5', hipHeight: '88' },
-      ...{ insideLegHeight: '78', kneeHeight: '46', calfGirth: '37' },
+      ...{
+        insideLegHeight: '78',
+        kneeHeight: '46',
+        calfGirth: '37',
+        neckGirth: '34.5',
+        underbustGirth: '82',
+      },
+      ...{ thighGirth: '60', kneeGirth: '37', ankleGirth: '22.5', heelGirth: '32.5', footLength: '24.5' },
     },
   },
   {
@@ -70,7 +77,33 @@ const CLIENTS = [
         elbowGirth: '30',
       },
       ...{ forearmGirth: '27.5', wristGirth: '17', handGirth: '18.8', waistHeight: '97', hipHeight: '82.5' },
-      ...{ insideLegHeight: '72', kneeHeight: '43', calfGirth: '40' },
+      ...{
+        insideLegHeight: '72',
+        kneeHeight: '43',
+        calfGirth: '40',
+        neckGirth: '35.5',
+        underbustGirth: '97',
+      },
+      ...{ thighGirth: '68', kneeGirth: '41', ankleGirth: '24', heelGirth: '33', footLength: '23.5' },
+    },
+  },
+  {
+    name: 'Þórður Underhill',
+    address: ['The Toll House', 'Harrowby'],
+    email: 'thordur@mail.example',
+    note: 'Stands with his left shoulder lower.',
+    measures: {
+      ...{ stature: '181', cervicalHeight: '155', headGirth: '58.5', neckBaseGirth: '43', neckGirth: '39' },
+      ...{ shoulderLength: '14.6', chestGirth: '104', waistGirth: '92', hipGirth: '102', armLength: '64' },
+      ...{ upperArmGirth: '34', elbowGirth: '29.5', forearmGirth: '29', wristGirth: '18', handGirth: '22' },
+      ...{
+        waistHeight: '110',
+        hipHeight: '94.5',
+        insideLegHeight: '86',
+        kneeHeight: '50',
+        calfGirth: '39.5',
+      },
+      ...{ thighGirth: '59', kneeGirth: '39', ankleGirth: '24', heelGirth: '35.5', footLength: '27.5' },
     },
   },
   {
@@ -97,13 +130,20 @@ const CLOTHS = [
     ...{ thickness: 0.5, increment: 100, priceMinor: 1320, currency: 'GBP' },
     note: 'A yard wide. Unbleached, softens in the wash.',
   },
+  {
+    name: 'Twill wool, madder red',
+    fibre: 'wool',
+    ...{ width: 1520, selvedge: 10, warpShrinkage: 0.04, weftShrinkage: 0.03, rightSide: true, nap: false },
+    ...{ thickness: 1.1, increment: 100, priceMinor: 3400, currency: 'GBP' },
+    note: '340 g/m². Steamed, not washed hot.',
+  },
 ] as const
 
 /** Steps of the sample's open garment that are already done. */
 const DONE = ['wash', 'cut', 'shoulders', 'gores', 'gussets']
 
 /**
- * Three clients, two cloths, a quote that waits for its answer, and a commission half done.
+ * Four clients, three cloths, a quote that waits for its answer, and a commission half done.
  * @throws Refusal when the store is not new: the sample is never mixed with a workroom's own work
  */
 export function makeSample(context: Context) {
@@ -138,7 +178,7 @@ export function makeSample(context: Context) {
     return { id: row.id, set: set.id }
   })
   const cloths = CLOTHS.map((cloth) => insertCloth(db, { ...made, ...cloth, id: context.newId() }).id)
-  const [thorunn, lucja, museum] = people as [Person, Person, Person]
+  const [thorunn, lucja, , museum] = people as [Person, Person, Person, Person]
   const flat = { manner: 'single' as const, flaws: [], locked: [] }
   const tunic = { construction: 'goredUndertunic', quantity: 1, lay: flat, otherClothIds: {} }
 

@@ -5,7 +5,7 @@ import { say } from '../../core/words/say.ts'
 import { printMinutes } from '../../core/words/time.ts'
 import { Refusal } from '../parts/refusal.tsx'
 import { useHouse, useTell } from '../workroom.tsx'
-import { PieceDrawings } from './drawings.tsx'
+import { FinishedDrawing, OtherLays, PieceDrawings } from './drawings.tsx'
 import { FitReport } from './fit-report.tsx'
 import { Reasons } from './reasons.tsx'
 import type { Estimate } from './use-estimate.ts'
@@ -16,12 +16,14 @@ type Props = {
   busy: boolean
   /** The lay, and what is done about it. */
   lay: (estimate: Estimate) => ReactNode
+  /** What stands beside the bill, and what beneath it. */
   children: ReactNode
+  beneath: ReactNode
 }
 
 /** What comes of the choices: the bill in one line, then pieces, lay, fit, and the reasons for every figure. */
 export function Results(props: Props) {
-  const { estimate, refused, busy, lay, children } = props
+  const { estimate, refused, busy, lay, children, beneath } = props
   const { reader } = useHouse()
   const tell = useTell()
   return (
@@ -45,9 +47,12 @@ export function Results(props: Props) {
             />
             {children}
           </div>
+          {beneath}
           <Misfits fit={estimate.draft.fit} />
+          <FinishedDrawing draft={estimate.draft} />
           <PieceDrawings draft={estimate.draft} />
           {lay(estimate)}
+          <OtherLays estimate={estimate} />
           <div className="desk-pair">
             <FitReport draft={estimate.draft} />
             <Reasons estimate={estimate} />

@@ -3,6 +3,8 @@ import type { TapedMeasure } from '../../core/draw/tape.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { ChoicesForm, type Chosen } from '../desk/choices-form.tsx'
 import { LayRoom } from '../desk/lay-room.tsx'
+import { type Basket, type BasketProps, type Line, OnTheQuote } from '../desk/on-the-quote.tsx'
+import { OtherClothFields, type OtherCloths } from '../desk/other-cloths.tsx'
 import { Results } from '../desk/results.tsx'
 import { useEstimate } from '../desk/use-estimate.ts'
 import { useLay } from '../desk/use-lay.ts'
@@ -51,6 +53,8 @@ function DeskFor({
 }) {
   const tell = useTell()
   const [wearerId, setWearer] = useState(wearer ?? clients[0]!.id)
+  const [basket, setBasket] = useState<Basket>([])
+  const [customer, setCustomer] = useState<string>()
   const of = useQuery('client.get', { id: wearerId })
   const field = (
     <>
@@ -65,7 +69,10 @@ function DeskFor({
   )
   return (
     <div className="desk">
-      <Wearer key={wearerId} wearerId={wearerId} field={field} of={of} clients={clients} cloths={cloths} />
+      <Wearer
+        key={wearerId}
+        {...{ wearerId, field, of, clients, cloths, basket, setBasket, customer, setCustomer }}
+      />
     </div>
   )
 }
@@ -77,14 +84,17 @@ type WearerProps = {
   of: Loaded<OutputOf<'client.get'>>
   clients: Client[]
   cloths: Cloth[]
-}
+} & Shared
 
-function Wearer({ wearerId, field, of, clients, cloths }: WearerProps) {
+/** What stays when another wearer is chosen: the garments on the quote, and who pays for them. */
+type Shared = BasketProps & { customer: string | undefined; setCustomer: (id: string) => void }
+
+function Wearer({ of, ...props }: WearerProps) {
+  const { wearerId, field } = props
   const tell = useTell()
   if (of.value === undefined || of.value.client.id !== wearerId) return <Refusal sentence={of.refused} />
   const sets = of.value.measurementSets.filter(({ retired }) => !retired)
-  if (sets.length > 0)
-    return <Reckoning wearerId={wearerId} field={field} sets={sets} clients={clients} cloths={cloths} />
+  if (sets.length > 0) return <Reckoning {...props} sets={sets} />
   return (
     <section className="desk-choices stack">
       {field}
@@ -96,19 +106,16 @@ function Wearer({ wearerId, field, of, clients, cloths }: WearerProps) {
   )
 }
 
-type ReckoningProps = {
-  wearerId: string
-  field: ReactNode
-  sets: OutputOf<'client.get'>['measurementSets']
-  clients: Client[]
-  cloths: Cloth[]
-}
+type ReckoningProps = Omit<WearerProps, 'of'> & { sets: OutputOf<'client.get'>['measurementSets'] }
+
+type PlanId = 'machineWhereHidden' | 'allByHand' | 'allByMachine'
 
 /** What is drafted until another garment is chosen. */
 const FIRST = 'goredUndertunic'
 
 /** Everything set for one garment, and what comes of it, reckoned anew with every key. */
-function Reckoning({ wearerId, field, sets, clients, cloths }: ReckoningProps) {
+function Reckoning(props: ReckoningProps) {
+  const { wearerId, field, sets, clients, cloths, basket, setBasket, customer, setCustomer } = props
   const { workroom } = useHouse()
   const tell = useTell()
   const [constructionId, setConstruction] = useState(FIRST)
@@ -119,31 +126,34 @@ function Reckoning({ wearerId, field, sets, clients, cloths }: ReckoningProps) {
   const { value: plans } = useQuery('finishPlans.list', {})
   const [setId, setSet] = useState(sets.at(-1)!.id)
   const [clothId, setCloth] = useState(cloths[0]!.id)
-  const [finishPlan, setPlan] = useState<'machineWhereHidden' | 'allByHand' | 'allByMachine'>(
-    'machineWhereHidden',
-  )
-  const [customerId, setCustomer] = useState(wearerId)
+  const [otherClothIds, setOthers] = useState<OtherCloths>({})
+  // Each garment is sewn as it usually is until the maker says otherwise.
+  const [plan, setPlan] = useState<PlanId>()
+  const finishPlan: PlanId = plan ?? construction?.finishPlan ?? 'machineWhereHidden'
+  const customerId = customer ?? basket[0]?.line.wearerId ?? wearerId
   const [quantity, setQuantity] = useState('1')
   const [choices, setChoices] = useState<Chosen>({})
   const saving = useDoing()
-  const asked = { construction: constructionId, measurementSetId: setId, clothId, choices }
+  const asked = { construction: constructionId, measurementSetId: setId, clothId, otherClothIds, choices }
   const table = useLay(asked)
   const { estimate, refused, busy } = useEstimate({ ...asked, finishPlan, lay: table.wish })
+  const line: Line = {
+    ...{ wearerId, measurementSetId: setId, construction: constructionId, choices, clothId, otherClothIds },
+    ...{ finishPlan, lay: table.wish, quantity: Number(quantity) },
+  }
   const save = () =>
     saving.run(async () => {
-      const line = {
-        wearerId,
-        measurementSetId: setId,
-        construction: constructionId,
-        choices,
-        clothId,
-        finishPlan,
-        lay: table.wish,
-        quantity: Number(quantity),
-      }
-      const { quote } = await workroom.ask('quote.save', { customerId, lines: [line] })
+      const lines = [...basket.map((one) => one.line), line]
+      const { quote } = await workroom.ask('quote.save', { customerId, lines })
       goTo('quotes', quote.id)
     })
+  const put = () => {
+    const garment = catalogue?.constructions.find(({ id }) => id === constructionId)?.name ?? ''
+    const wearer = clients.find(({ id }) => id === wearerId)!.name
+    const total = estimate!.price.total
+    setBasket([...basket, { key: Date.now(), line, garment, wearer, total }])
+    setChoices({})
+  }
   const used = new Set<string>([...(construction?.required.flat() ?? []), ...(construction?.useful ?? [])])
   const estimated = Object.entries(sets.find(({ id }) => id === setId)?.measures ?? {})
     .filter(([id, { source }]) => source === 'estimated' && used.has(id))
@@ -161,6 +171,7 @@ function Reckoning({ wearerId, field, sets, clients, cloths }: ReckoningProps) {
           onChange={(id) => {
             setConstruction(id)
             setChoices({})
+            setPlan(undefined)
           }}
           options={catalogue?.constructions ?? []}
           help={catalogue?.constructions.find(({ id }) => id === constructionId)?.summary}
@@ -176,6 +187,7 @@ function Reckoning({ wearerId, field, sets, clients, cloths }: ReckoningProps) {
           help={estimated.length === 0 ? undefined : tell('screen.desk.estimated', { measures: estimated })}
         />
         <SelectField label={tell('screen.desk.cloth')} value={clothId} onChange={setCloth} options={cloths} />
+        <OtherClothFields estimate={estimate} cloths={cloths} chosen={otherClothIds} onChange={setOthers} />
         <SelectField
           label={tell('screen.desk.plan')}
           value={finishPlan}
@@ -209,6 +221,7 @@ function Reckoning({ wearerId, field, sets, clients, cloths }: ReckoningProps) {
         estimate={estimate}
         refused={refused?.message ?? saving.refused?.message}
         busy={busy}
+        beneath={<OnTheQuote basket={basket} setBasket={setBasket} />}
         lay={(reckoned) => <LayRoom estimate={reckoned} table={table} asked={asked} />}
       >
         <Button
@@ -216,7 +229,12 @@ function Reckoning({ wearerId, field, sets, clients, cloths }: ReckoningProps) {
           busy={saving.busy || estimate === undefined || refused !== undefined}
           onPress={() => void save()}
         >
-          {tell('screen.desk.save')}
+          {basket.length === 0
+            ? tell('screen.desk.save')
+            : tell('screen.desk.saveAll', { count: basket.length + 1 })}
+        </Button>
+        <Button busy={estimate === undefined || refused !== undefined} onPress={put}>
+          {tell('screen.desk.put')}
         </Button>
       </Results>
     </>

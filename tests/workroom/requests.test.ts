@@ -154,14 +154,14 @@ describe('drafting, laying and estimating', () => {
 })
 
 describe('the sample workroom', () => {
-  test('has three clients, two cloths, a quote that waits and a commission half done', async () => {
+  test('has four clients, three cloths, a quote that waits and a commission half done', async () => {
     const { done, refusal } = workroom()
     const made = await done<Made>('workroom.sample')
     expect(await done('workroom.describe')).toMatchObject({
       kind: 'sample',
       name: 'Tenter Lane Workroom',
-      clients: 3,
-      cloths: 2,
+      clients: 4,
+      cloths: 3,
       quotes: 2,
       commissions: 1,
     })

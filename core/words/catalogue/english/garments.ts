@@ -424,7 +424,7 @@ export const garments = {
   'draft.describe.kirtleSleeve.none': 'Without sleeves.',
   'draft.describe.kirtleSleeve.elbow': 'Sleeves to the elbow.',
   'draft.describe.kirtleSleeve.wrist': 'Tapered sleeves to the wrist.',
-  'draft.describe.bodiceLined': 'The bodice lined to the hip with firm linen.',
+  'draft.describe.bodiceLined': 'The bodice lined to the hip.',
   'draft.choice.lacedAt': 'Laced',
   'draft.help.lacedAt': 'In front, or at the left side.',
   'draft.choice.openingLength': 'Length of the opening',

@@ -31,4 +31,5 @@ export const lay = {
   'lay.fault.length': 'The length stated is not that of the pieces.',
   'refusal.lay.napOverShoulder':
     'The piece “{piece}” lies over the shoulder, so half of it would hang against the nap of this cloth. Choose a shoulder seam, or a cloth without nap.',
+  'lay.ofGarment': '{garment}: {piece}',
 } as const

@@ -65,6 +65,9 @@ export const paper = {
   'paper.notions.title': 'Small things',
   'paper.notions.count': '{notion}: {count}',
   'paper.notions.length': '{notion}: {length}',
+  'paper.cutting.shared':
+    'These garments of the commission are cut from one length of this cloth together: buy {length} for all of them.',
+  'paper.cutting.sharedLay': 'The lay of these garments together',
   'paper.cutting.otherLay': 'The lay of the {role}',
   'paper.cutting.role.lining': 'lining',
   'paper.cutting.role.interlining': 'interlining',

@@ -10,6 +10,7 @@ import { layRequests } from './workroom/lays.ts'
 import { lengthRequests } from './workroom/lengths.ts'
 import { measurementSetRequests } from './workroom/measurement-sets.ts'
 import { measureRequests } from './workroom/measures.ts'
+import { ownConstructionRequests } from './workroom/own-constructions.ts'
 import { paperRequests } from './workroom/papers.ts'
 import { quoteRequests } from './workroom/quotes.ts'
 import { remnantRequests } from './workroom/remnants.ts'
@@ -21,6 +22,7 @@ export const requests = [
   ...settingsRequests,
   ...lengthRequests,
   ...catalogueRequests,
+  ...ownConstructionRequests,
   ...clientRequests,
   ...measureRequests,
   ...measurementSetRequests,

@@ -1,6 +1,6 @@
 import type { Body } from '../measure/body.ts'
 import type { MeasureId } from '../measure/vocabulary.ts'
-import { type Phrase, phrase } from '../words/phrase.ts'
+import { type Phrase, type PhraseCode, phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 import type { FinishPlanId } from '../words/stitches.ts'
 import type { LengthUnit } from '../words/units.ts'
@@ -14,6 +14,10 @@ import type { Draft } from './types.ts'
  */
 export type Construction = {
   id: string
+  /** Words of its own in the place of the catalogue's, for a construction that a maker wrote. */
+  title?: Phrase
+  summary?: Phrase
+  period?: Phrase
   /** Books and finds the cut is known from, as one would cite them. */
   sources: readonly string[]
   /** Without these no draft: of each group one is enough. */
@@ -32,6 +36,10 @@ export type Construction = {
   /** The garment in plain words for the client, one phrase a sentence. */
   describe(draft: Draft): Phrase[]
 }
+
+/** What a construction is called. */
+export const titleOf = ({ id, title }: Pick<Construction, 'id' | 'title'>): Phrase =>
+  title ?? phrase(`draft.construction.${id}` as PhraseCode)
 
 /** The measures a body still lacks for a construction: of each group of alternatives, the first. */
 export function missingMeasures(construction: Pick<Construction, 'required'>, body: Body): MeasureId[] {

@@ -57,11 +57,17 @@ export function constructionOf(id: string): Construction {
 }
 
 /**
- * Drafts a garment by the id of its construction.
+ * Drafts a garment by its construction, or the id of one.
  * @throws Refusal at `construction`, `measures.<id>` or `choices.<id>`
  */
-export function draftGarment(id: string, body: Body, choices: Asked, unit: LengthUnit): Draft {
-  const construction = refusingAt('construction', () => constructionOf(id))
+export function draftGarment(
+  which: string | Construction,
+  body: Body,
+  choices: Asked,
+  unit: LengthUnit,
+): Draft {
+  const construction =
+    typeof which === 'string' ? refusingAt('construction', () => constructionOf(which)) : which
   try {
     const draft = construction.draft(body, choices, unit)
     return { ...draft, cautions: [...cordCautions(body), ...draft.cautions] }

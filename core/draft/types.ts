@@ -208,6 +208,8 @@ export type ChoiceValue = number | string | boolean
 
 export type Draft = {
   construction: string
+  /** What it is called, when that does not stand in the catalogue under its construction. */
+  title?: Phrase
   /** Every choice with the value used, defaults resolved for this body. Lengths in mm. */
   choices: Record<string, ChoiceValue>
   pieces: Piece[]

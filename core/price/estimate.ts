@@ -1,4 +1,5 @@
 import type { Asked } from '../draft/choices.ts'
+import type { Construction } from '../draft/construction.ts'
 import { draftGarment } from '../draft/constructions.ts'
 import { CLOTH_ROLES, type Draft } from '../draft/types.ts'
 import { asCut, type OtherCloths, piecesFrom } from '../lay/as-cut.ts'
@@ -22,7 +23,7 @@ import type { Rates } from './types.ts'
 export type ClothOnSale = Cloth & { name: string; pricePerMetre: Money }
 
 export type Wanted = {
-  construction: string
+  construction: string | Construction
   body: Body
   choices: Asked
   cloth: ClothOnSale

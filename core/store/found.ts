@@ -12,6 +12,7 @@ export type Kind =
   | 'step'
   | 'document'
   | 'remnant'
+  | 'ownConstruction'
 
 /** @throws Refusal at `field` when nothing was found under that id */
 export function found<T>(row: T | undefined, kind: Kind, id: string, field = 'id'): T {

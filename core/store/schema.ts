@@ -7,6 +7,7 @@ import {
   text,
   uniqueIndex,
 } from 'drizzle-orm/sqlite-core'
+import type { OwnConstruction } from '../draft/own/definition.ts'
 import type { Stage } from '../draft/types.ts'
 import type { Body, MeasureNotes, Remarks } from '../measure/body.ts'
 import { PROPORTIONS_OF } from '../measure/survey.ts'
@@ -267,6 +268,21 @@ export const sheet = sqliteTable('sheet', {
   pages: integer('pages').notNull(),
   createdAt: createdAt(),
 })
+
+/** One version of a construction that the maker wrote herself; versions are only ever added. */
+export const ownConstruction = sqliteTable(
+  'own_construction',
+  {
+    id: text('id').primaryKey(),
+    /** All versions of one construction share it. */
+    family: text('family').notNull(),
+    version: integer('version').notNull(),
+    name: text('name').notNull(),
+    definition: text('definition', { mode: 'json' }).$type<OwnConstruction>().notNull(),
+    createdAt: createdAt(),
+  },
+  (table) => [uniqueIndex('own_construction_version').on(table.family, table.version)],
+)
 
 /** Whom the workroom has been asked to forget, by the id in the book. Their history may go. */
 export const forgotten = sqliteTable('forgotten', {

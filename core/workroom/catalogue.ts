@@ -1,7 +1,6 @@
 import { z } from 'zod'
 import type { Choice } from '../draft/choices.ts'
-import { type Construction, refuseMissing } from '../draft/construction.ts'
-import { CONSTRUCTIONS, constructionOf } from '../draft/constructions.ts'
+import { type Construction, refuseMissing, titleOf } from '../draft/construction.ts'
 import { readBody } from '../measure/read-body.ts'
 import { SURVEY } from '../measure/survey.ts'
 import { MEASURE_IDS, MEASURES, type MeasureId } from '../measure/vocabulary.ts'
@@ -10,6 +9,7 @@ import { type PhraseCode, phrase } from '../words/phrase.ts'
 import { refusingAt } from '../words/refusal.ts'
 import { type Reader, say } from '../words/say.ts'
 import { FINISH_PLAN_IDS } from '../words/stitches.ts'
+import { allConstructions, constructionFor } from './constructions.ts'
 import * as inputs from './inputs.ts'
 import { request } from './request.ts'
 import { readerOf, settingsOf } from './settings.ts'
@@ -42,7 +42,9 @@ export const catalogueRequests = [
     kind: 'query',
     about: 'The garments the planner can draft.',
     input: z.strictObject({}),
-    run: (_, context) => ({ constructions: CONSTRUCTIONS.map((one) => outline(one, readerOf(context))) }),
+    run: (_, context) => ({
+      constructions: allConstructions(context).map((one) => outline(one, readerOf(context))),
+    }),
   }),
   request({
     name: 'construction.describe',
@@ -53,12 +55,13 @@ export const catalogueRequests = [
     run: ({ id, measures, choices }, context) => {
       const reader = readerOf(context)
       const { unit } = settingsOf(context).letterhead
-      const construction = refusingAt('id', () => constructionOf(id))
+      const construction = constructionFor(id, context, 'id')
       const body = measures === undefined ? undefined : refusingAt('measures', () => readBody(measures, unit))
       if (body !== undefined) refusingAt('measures', () => refuseMissing(construction, body))
       const used = body === undefined ? {} : construction.draft(body, choices, unit).choices
       return {
         ...outline(construction, reader),
+        id,
         required: construction.required,
         useful: construction.useful,
         sources: construction.sources,
@@ -98,11 +101,11 @@ function caveatOf(id: MeasureId, reader: Reader): { caveat?: string } {
   return caveat === undefined ? {} : { caveat: say(phrase(`measure.caveat.${caveat}`), reader) }
 }
 
-const outline = ({ id }: Construction, reader: Reader) => ({
-  id,
-  name: say(phrase(`draft.construction.${id}` as PhraseCode), reader),
-  period: say(phrase(`draft.period.${id}` as PhraseCode), reader),
-  summary: say(phrase(`draft.summary.${id}` as PhraseCode), reader),
+const outline = (construction: Construction, reader: Reader) => ({
+  id: construction.id,
+  name: say(titleOf(construction), reader),
+  period: say(construction.period ?? phrase(`draft.period.${construction.id}` as PhraseCode), reader),
+  summary: say(construction.summary ?? phrase(`draft.summary.${construction.id}` as PhraseCode), reader),
 })
 
 /** Names of the options of a choice, where it has options. */

@@ -1,6 +1,5 @@
 import { z } from 'zod'
 import { estimatesIn } from '../draft/construction.ts'
-import { constructionOf } from '../draft/constructions.ts'
 import { STAGES } from '../draft/types.ts'
 import { marksOf, nextStep, plannedSteps, stagesOf } from '../plan/steps.ts'
 import { timeLeft } from '../plan/time-left.ts'
@@ -21,6 +20,7 @@ import { takeNumber } from '../store/counters.ts'
 import { getQuote, type QuoteStanding } from '../store/quotes.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
+import { constructionFor } from './constructions.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { type Context, request } from './request.ts'
@@ -54,6 +54,7 @@ export const commissionRequests = [
     input: byId.extend({ onEstimates }),
     run: ({ id, ...asked }, context) => {
       const { garmentId, stage } = getStep(context.store.db, id)
+      if (stage === 'cut') refuseUntried(garmentId, context)
       if (stage === 'cut' && !asked.onEstimates) refuseEstimates(garmentId, context)
       return tickOne(id, true, 'step.tick', context)
     },
@@ -72,6 +73,7 @@ export const commissionRequests = [
       'Marks every step of a stage of a garment done: cut, sewn, hemmed. Cutting by estimates must be confirmed.',
     input: oneStage.extend({ onEstimates }),
     run: (input, context) => {
+      if (input.stage === 'cut') refuseUntried(input.garmentId, context)
       if (input.stage === 'cut' && !input.onEstimates) refuseEstimates(input.garmentId, context)
       return tickStage(input, true, 'stage.tick', context)
     },
@@ -187,12 +189,19 @@ function mark(row: StepRow, done: boolean, name: string, context: Context): void
 /** Marks a step done, as the maker would. */
 export const tickStep = (row: StepRow, context: Context): void => mark(row, true, 'step.tick', context)
 
+/** @throws Refusal when the garment is one that is never cut before its toile, and that step is not done */
+function refuseUntried(garmentId: string, { store: { db } }: Context): void {
+  const toile = stepsOfGarments(db, [garmentId]).find(({ key }) => key === 'toile')
+  if (toile !== undefined && toile.doneAt === null) throw new Refusal(phrase('refusal.plan.toile'), 'stage')
+}
+
 /** @throws Refusal at `onEstimates` when a measure the garment is drafted by was never taken */
-function refuseEstimates(garmentId: string, { store: { db } }: Context): void {
+function refuseEstimates(garmentId: string, context: Context): void {
+  const { db } = context.store
   const { commissionId, quoteGarmentId } = getGarment(db, garmentId, 'garmentId')
   const { snapshot } = getQuote(db, getCommission(db, commissionId).quoteId)
   const { body, construction } = snapshot.lines.find(({ id }) => id === quoteGarmentId)!
-  const guessed = estimatesIn(constructionOf(construction), body)
+  const guessed = estimatesIn(constructionFor(construction, context), body)
   const [first] = guessed
   if (first === undefined) return
   const params = { count: guessed.length, measure: phrase(`measure.name.${first}`) }

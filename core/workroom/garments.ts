@@ -17,6 +17,7 @@ import { getMeasurementSet, type MeasurementSet } from '../store/measurement-set
 import { phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
 import { clothOf, readCloth } from './cloths.ts'
+import { constructionFor } from './constructions.ts'
 import * as inputs from './inputs.ts'
 import { type Context, request } from './request.ts'
 import { settingsOf, today } from './settings.ts'
@@ -86,7 +87,8 @@ export const garmentRequests = [
     input: z.strictObject({ ...garment, ...onCloth, finishPlan: inputs.finishPlan, lay: inputs.layWish }),
     run: (input, context) => {
       const settings = settingsOf(context)
-      const { construction, choices, finishPlan, lay } = input
+      const { choices, finishPlan, lay } = input
+      const construction = constructionFor(input.construction, context)
       const body = bodyFor(input, context)
       const cloth = clothFor(input, context)
       const others = otherClothsFor(input, context)
@@ -107,11 +109,12 @@ export function draftFor(
   context: Context,
 ) {
   const unit = input.unit ?? settingsOf(context).letterhead.unit
-  return draftGarment(input.construction, bodyFor(input, context), input.choices, unit)
+  const construction = constructionFor(input.construction, context)
+  return draftGarment(construction, bodyFor(input, context), input.choices, unit)
 }
 
 /** The body given in the request, or that of a saved measurement set. */
-function bodyFor({ measures, measurementSetId, unit }: BodyAsked, context: Context): Body {
+export function bodyFor({ measures, measurementSetId, unit }: BodyAsked, context: Context): Body {
   if (measurementSetId !== undefined)
     return bodyOfSet(getMeasurementSet(context.store.db, measurementSetId, 'measurementSetId'), context)
   if (measures === undefined) throw new Refusal(phrase('refusal.request.noBody'), 'measures')

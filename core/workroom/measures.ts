@@ -1,5 +1,4 @@
 import { z } from 'zod'
-import { constructionOf } from '../draft/constructions.ts'
 import { lengthsOf } from '../measure/body.ts'
 import { differences } from '../measure/differences.ts'
 import { type Doubt, doubtsOf } from '../measure/doubts.ts'
@@ -16,6 +15,7 @@ import { printLength } from '../words/length.ts'
 import { type Phrase, phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
 import { type Reader, say } from '../words/say.ts'
+import { constructionFor } from './constructions.ts'
 import * as inputs from './inputs.ts'
 import { type Context, request } from './request.ts'
 import { readerOf, settingsOf, today } from './settings.ts'
@@ -91,7 +91,10 @@ export const measureRequests = [
         size: say(phrase('paper.measuring.column.size', { unit: reader.unit }), reader),
         how: say(phrase('paper.measuring.column.how'), reader),
       }
-      return { name: 'measures.csv', text: formOf(namedFor(measuresFor(construction), reader), heads) }
+      return {
+        name: 'measures.csv',
+        text: formOf(namedFor(measuresFor(construction, context), reader), heads),
+      }
     },
   }),
   request({
@@ -116,9 +119,9 @@ export const measureRequests = [
 ]
 
 /** Every measure, or those that a construction needs or can use, in the order one takes them. */
-export function measuresFor(construction: string | undefined): MeasureId[] {
+export function measuresFor(construction: string | undefined, context: Context): MeasureId[] {
   if (construction === undefined) return [...MEASURE_IDS]
-  const { required, useful } = refusingAt('construction', () => constructionOf(construction))
+  const { required, useful } = constructionFor(construction, context)
   return inOrder([...required.flat(), ...useful])
 }
 

@@ -1,6 +1,5 @@
 import { setImmediate, setTimeout } from 'node:timers/promises'
 import { z } from 'zod'
-import { constructionOf } from '../draft/constructions.ts'
 import { cuttingSheet } from '../paper/cutting-sheet.ts'
 import { measuringSheet } from '../paper/measuring-sheet.ts'
 import type { PaperDocument } from '../paper/page.ts'
@@ -21,6 +20,7 @@ import {
 import { getMeasurementSet } from '../store/measurement-sets.ts'
 import { getQuote } from '../store/quotes.ts'
 import type { DocumentKind } from '../store/schema.ts'
+import { constructionFor } from './constructions.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { measuresFor, sizesOf } from './measures.ts'
@@ -94,7 +94,7 @@ export const paperRequests = [
         letterhead: settingsOf(context).letterhead,
         name: client?.name ?? '',
         day: set?.day ?? today(context),
-        measures: measuresFor(construction),
+        measures: measuresFor(construction, context),
         ...(set === undefined ? {} : { sizes: sizesOf(set, readerOf(context)) }),
       })
       const name = 'measuring-sheet'
@@ -130,7 +130,7 @@ async function garmentPaper(
   const { snapshot } = getQuote(db, commission.quoteId)
   const line = snapshot.lines.find(({ id }) => id === garment.quoteGarmentId)!
   const steps = stepsOfGarments(db, [garmentId])
-  const { choices } = constructionOf(line.construction)
+  const { choices } = constructionFor(line.construction, context)
   const sheet = lay({
     snapshot,
     line,

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { constructionOf } from '../draft/constructions.ts'
+import { titleOf } from '../draft/construction.ts'
 import { estimate, type Habits } from '../price/estimate.ts'
 import { counterFor, numberOf } from '../quote/numbers.ts'
 import { sharedLays, sharesOf } from '../quote/shared.ts'
@@ -10,10 +10,11 @@ import { getCloth } from '../store/cloths.ts'
 import { takeNumber } from '../store/counters.ts'
 import { getMeasurementSet, type MeasurementSet, markUsed } from '../store/measurement-sets.ts'
 import { getQuote, insertQuote, listQuotes, type QuoteStanding, setQuoteState } from '../store/quotes.ts'
-import { type PhraseCode, phrase } from '../words/phrase.ts'
+import { phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
 import { clothOf } from './cloths.ts'
 import { commissionFrom } from './commissions.ts'
+import { constructionFor } from './constructions.ts'
 import { bodyOfSet, habitsOf, otherClothsFor } from './garments.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
@@ -160,11 +161,11 @@ function lineOf(asked: Line, habits: Habits, context: Context, share?: number): 
   if (set.clientId !== wearer.id)
     throw new Refusal(phrase('refusal.quote.otherBody', { wearer: wearer.name }), 'measurementSetId')
   const cloth: QuotedCloth = clothOf(getCloth(db, asked.clothId, 'clothId'))
-  const construction = refusingAt('construction', () => constructionOf(asked.construction))
+  const construction = constructionFor(asked.construction, context)
   const body = bodyOfSet(set, context)
   const { choices, finishPlan, lay, quantity } = asked
   const others = otherClothsFor(asked, context)
-  const wanted = { construction: construction.id, body, choices, cloth, others, finishPlan, lay, share }
+  const wanted = { construction, body, choices, cloth, others, finishPlan, lay, share }
   const reckoned = estimate(wanted, habits)
   return {
     id: context.newId(),
@@ -173,7 +174,7 @@ function lineOf(asked: Line, habits: Habits, context: Context, share?: number): 
     body,
     quantity,
     construction: construction.id,
-    title: phrase(`draft.construction.${construction.id}` as PhraseCode),
+    title: titleOf(construction),
     description: [
       ...construction.describe(reckoned.draft),
       phrase('quote.describe.cloth', { cloth: cloth.name }),

@@ -40,9 +40,9 @@ export const FinishedDrawing = memo(({ draft }: { draft: Estimate['draft'] }) =>
   const { reader } = useHouse()
   const tell = useTell()
   const drawing = useMemo(() => {
-    const { flat, construction } = draft
+    const { flat, construction, title } = draft
     if (flat === undefined) return undefined
-    const name = phrase(`draft.construction.${construction}` as PhraseCode)
+    const name = title ?? phrase(`draft.construction.${construction}` as PhraseCode)
     return drawGarment(flat, name, reader, garmentScale(flat, FINISHED))
   }, [draft, reader])
   return drawing === undefined ? null : (

@@ -4,6 +4,7 @@ import { house } from './english/house.ts'
 import { lay } from './english/lay.ts'
 import { lengthsAndMoney } from './english/lengths-and-money.ts'
 import { measure } from './english/measure.ts'
+import { own } from './english/own.ts'
 import { paper } from './english/paper.ts'
 import { price } from './english/price.ts'
 import { quote } from './english/quote.ts'
@@ -20,6 +21,7 @@ export const english = {
   ...measure,
   ...draft,
   ...garments,
+  ...own,
   ...lay,
   ...sew,
   ...price,

@@ -38,6 +38,7 @@ export const house = {
   'store.kind.quote': 'quote',
   'store.kind.commission': 'commission',
   'store.kind.garment': 'garment',
+  'store.kind.ownConstruction': 'construction of your own',
   'store.kind.step': 'step',
   'store.kind.document': 'document',
   'store.kind.remnant': 'remnant',

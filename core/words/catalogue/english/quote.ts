@@ -7,6 +7,8 @@ export const quote = {
   'refusal.remnant.uncut':
     'The cloth of this garment is not cut yet, so there is nothing left over. Tick the cutting first.',
   'refusal.remnant.none': 'The lay of this garment leaves {count} rectangles, numbered from 0.',
+  'refusal.plan.toile':
+    'This garment is not cut before its toile has been made and fitted. Do that first, and tick it.',
   'refusal.plan.estimated':
     'Of the measures this garment is drafted by {count} were estimated and never taken, the {measure} among them. Measure before you cut, or say that you cut all the same.',
   'refusal.plan.closed': 'Commission {number} is closed. Nothing in it can be ticked any more.',

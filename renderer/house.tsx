@@ -9,6 +9,7 @@ import { Commission } from './rooms/commission.tsx'
 import { Commissions } from './rooms/commissions.tsx'
 import { Desk } from './rooms/desk.tsx'
 import { FirstStart } from './rooms/first-start.tsx'
+import { Own } from './rooms/own.tsx'
 import { Quote } from './rooms/quote.tsx'
 import { Quotes } from './rooms/quotes.tsx'
 import { WorkroomSettings } from './rooms/workroom-settings.tsx'
@@ -42,7 +43,9 @@ function Rooms() {
     location.hash = ''
     again()
   }
-  const here = (ROOMS as readonly string[]).includes(place.room) ? place.room : 'desk'
+  // Garments of one's own are drafted in a room behind the desk.
+  const at = place.room === 'own' || (ROOMS as readonly string[]).includes(place.room) ? place.room : 'desk'
+  const here = at === 'own' ? 'desk' : at
   return (
     <>
       <header className="head">
@@ -66,7 +69,7 @@ function Rooms() {
         ) : null}
       </header>
       <main>
-        {here === 'workroom' ? <WorkroomSettings onKept={again} /> : roomAt({ ...place, room: here })}
+        {here === 'workroom' ? <WorkroomSettings onKept={again} /> : roomAt({ ...place, room: at })}
       </main>
     </>
   )
@@ -82,7 +85,15 @@ function roomAt({ room, id, query }: Place): ReactNode {
       return id === undefined ? <Quotes /> : <Quote key={id} id={id} />
     case 'commissions':
       return id === undefined ? <Commissions /> : <Commission key={id} id={id} />
+    case 'own':
+      return <Own key={id ?? 'new'} family={id} />
     default:
-      return <Desk key={query.toString()} wearer={query.get('wearer') ?? undefined} />
+      return (
+        <Desk
+          key={query.toString()}
+          wearer={query.get('wearer') ?? undefined}
+          garment={query.get('garment') ?? undefined}
+        />
+      )
   }
 }

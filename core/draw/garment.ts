@@ -42,7 +42,13 @@ export function garmentScale({ edges }: DrawnGarment, space: { width: number; he
 }
 
 /** The garment from the front, to scale: edges heavy, seams thin, what lies behind dashed, key sizes beside. */
-export function drawGarment(flat: DrawnGarment, name: Phrase, reader: Reader, scale: number): Drawing {
+export function drawGarment(
+  flat: DrawnGarment,
+  name: Phrase,
+  reader: Reader,
+  scale: number,
+  view: 'front' | 'unfolded' = 'front',
+): Drawing {
   const strokes = (paths: readonly Path[], line: 'cut' | 'sew' | 'hidden'): DrawItem[] =>
     paths.length === 0 ? [] : [{ kind: 'strokes', paths, line }]
   const items: DrawItem[] = [
@@ -57,7 +63,7 @@ export function drawGarment(flat: DrawnGarment, name: Phrase, reader: Reader, sc
   items.push({
     kind: 'lettering',
     at: { x: box.x + box.width / 2, y: box.y - NAME_BELOW / scale },
-    text: say(phrase('draw.garment.name', { garment: name }), reader),
+    text: say(phrase(`draw.garment.${view}`, { garment: name }), reader),
     ...{ anchor: 'middle', angle: 0, size: 'name' },
   })
   return {

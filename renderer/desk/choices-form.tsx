@@ -39,10 +39,12 @@ export function ChoicesForm({ construction, used, chosen, onChange, wrong }: Pro
   return (
     <>
       {often.map(field)}
-      <details open={rest.some(({ id }) => id === wrong?.id) || undefined}>
-        <summary>{tell('screen.desk.moreChoices', { count: rest.length })}</summary>
-        <div className="stack">{rest.map(field)}</div>
-      </details>
+      {rest.length === 0 ? null : (
+        <details open={rest.some(({ id }) => id === wrong?.id) || undefined}>
+          <summary>{tell('screen.desk.moreChoices', { count: rest.length })}</summary>
+          <div className="stack">{rest.map(field)}</div>
+        </details>
+      )}
     </>
   )
 }

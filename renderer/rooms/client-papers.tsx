@@ -2,6 +2,7 @@ import { useState } from 'react'
 import { Button } from '../parts/button.tsx'
 import { TextField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
+import { saved } from '../parts/saved.ts'
 import { goTo } from '../router.ts'
 import { useDoing, useHouse, useTell } from '../workroom.tsx'
 
@@ -63,13 +64,4 @@ export function ClientPapers({ id, name }: Props) {
       </details>
     </section>
   )
-}
-
-/** Hands a text over as a file. */
-function saved(name: string, text: string, type: string): void {
-  const link = document.createElement('a')
-  link.href = URL.createObjectURL(new Blob([text], { type }))
-  link.download = name
-  link.click()
-  URL.revokeObjectURL(link.href)
 }

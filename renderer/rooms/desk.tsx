@@ -18,7 +18,10 @@ type Client = OutputOf<'clients.list'>['clients'][number]
 type Cloth = OutputOf<'cloths.list'>['cloths'][number]
 
 /** The quote desk, once there is somebody to sew for and something to sew with. */
-export function Desk({ wearer }: { wearer: string | undefined }) {
+/** Whom and what an address asks for: the client, and the garment. */
+type Asked = { wearer: string | undefined; garment: string | undefined }
+
+export function Desk({ wearer, garment }: Asked) {
   const tell = useTell()
   const clients = useQuery('clients.list', {})
   const cloths = useQuery('cloths.list', {})
@@ -28,7 +31,7 @@ export function Desk({ wearer }: { wearer: string | undefined }) {
   const missing =
     clients.value.clients.length === 0 ? 'clients' : cloths.value.cloths.length === 0 ? 'cloths' : undefined
   if (missing === undefined)
-    return <DeskFor clients={clients.value.clients} cloths={cloths.value.cloths} wearer={wearer} />
+    return <DeskFor clients={clients.value.clients} cloths={cloths.value.cloths} {...{ wearer, garment }} />
   return (
     <div className="narrow stack">
       <h1>{tell('screen.room.desk')}</h1>
@@ -42,15 +45,7 @@ export function Desk({ wearer }: { wearer: string | undefined }) {
   )
 }
 
-function DeskFor({
-  clients,
-  cloths,
-  wearer,
-}: {
-  clients: Client[]
-  cloths: Cloth[]
-  wearer: string | undefined
-}) {
+function DeskFor({ clients, cloths, wearer, garment }: Asked & { clients: Client[]; cloths: Cloth[] }) {
   const tell = useTell()
   const [wearerId, setWearer] = useState(wearer ?? clients[0]!.id)
   const [basket, setBasket] = useState<Basket>([])
@@ -71,7 +66,7 @@ function DeskFor({
     <div className="desk">
       <Wearer
         key={wearerId}
-        {...{ wearerId, field, of, clients, cloths, basket, setBasket, customer, setCustomer }}
+        {...{ wearerId, field, of, clients, cloths, basket, setBasket, customer, setCustomer, garment }}
       />
     </div>
   )
@@ -87,7 +82,11 @@ type WearerProps = {
 } & Shared
 
 /** What stays when another wearer is chosen: the garments on the quote, and who pays for them. */
-type Shared = BasketProps & { customer: string | undefined; setCustomer: (id: string) => void }
+type Shared = BasketProps & {
+  customer: string | undefined
+  setCustomer: (id: string) => void
+  garment: string | undefined
+}
 
 function Wearer({ of, ...props }: WearerProps) {
   const { wearerId, field } = props
@@ -115,10 +114,10 @@ const FIRST = 'goredUndertunic'
 
 /** Everything set for one garment, and what comes of it, reckoned anew with every key. */
 function Reckoning(props: ReckoningProps) {
-  const { wearerId, field, sets, clients, cloths, basket, setBasket, customer, setCustomer } = props
+  const { wearerId, field, sets, clients, cloths, basket, setBasket, customer, setCustomer, garment } = props
   const { workroom } = useHouse()
   const tell = useTell()
-  const [constructionId, setConstruction] = useState(FIRST)
+  const [constructionId, setConstruction] = useState(garment ?? FIRST)
   const { value: catalogue } = useQuery('constructions.list', {})
   const { value: described } = useQuery('construction.describe', { id: constructionId })
   // The last garment's form is not shown while the next one's is on its way.
@@ -176,6 +175,11 @@ function Reckoning(props: ReckoningProps) {
           options={catalogue?.constructions ?? []}
           help={catalogue?.constructions.find(({ id }) => id === constructionId)?.summary}
         />
+        <p>
+          <a href={addressOf('own', ownFamily(constructionId))}>
+            {tell(ownFamily(constructionId) === undefined ? 'own.screen.new' : 'own.screen.change')}
+          </a>
+        </p>
         <SelectField
           label={tell('screen.desk.measures')}
           value={setId}
@@ -240,3 +244,7 @@ function Reckoning(props: ReckoningProps) {
     </>
   )
 }
+
+/** The family of a garment of her own, or nothing for one of the planner's. */
+const ownFamily = (id: string): string | undefined =>
+  id.startsWith('own:') ? id.slice('own:'.length).split('@')[0] : undefined

@@ -2,6 +2,7 @@ import { SEAM_WALK } from '../../geometry/tolerance.ts'
 import type { Body } from '../../measure/body.ts'
 import { lengthOf } from '../../measure/body.ts'
 import type { MeasureId } from '../../measure/vocabulary.ts'
+import { edgeWord } from '../../words/own-edges.ts'
 import { type Phrase, phrase } from '../../words/phrase.ts'
 import { Refusal } from '../../words/refusal.ts'
 import type { Construction } from '../construction.ts'
@@ -68,7 +69,7 @@ export function constructionFrom(own: OwnConstruction, id: string): Construction
       const [first] = faults
       throw new Refusal(first!)
     },
-    describe: () => [ownWords(own.summary === '' ? own.name : own.summary)],
+    describe: () => [ownWords(own.summary === '' ? `${own.name}.` : own.summary)],
   }
 }
 
@@ -141,13 +142,6 @@ function edgeFaults(own: OwnConstruction, pieces: readonly Piece[]): Phrase[] {
     }
   }
   return [...faults, ...[...times.keys()].map((key) => phrase('own.fault.noEdge', { edge: key }))]
-}
-
-/** The word for an edge; a part of a marked one has its number. */
-export function edgeWord(edge: string): Phrase {
-  const [name, number] = edge.split('-')
-  const word = phrase(`own.edge.${name}` as 'own.edge.hem')
-  return number === undefined ? word : phrase('own.edge.part', { edge: word, number: Number(number) })
 }
 
 /** Seams whose two sides differ, and are not meant to be gathered; or are to be, and are shorter there. */

@@ -5,6 +5,7 @@ import { Refusal, refusingAt } from '../words/refusal.ts'
 import type { LengthUnit } from '../words/units.ts'
 import type { Asked } from './choices.ts'
 import type { Construction } from './construction.ts'
+import { alteration } from './constructions/alteration.ts'
 import { apron } from './constructions/apron.ts'
 import { circleCloak } from './constructions/circle-cloak.ts'
 import { coif } from './constructions/coif.ts'
@@ -24,6 +25,7 @@ import { strapDress } from './constructions/strap-dress.ts'
 import { veil } from './constructions/veil.ts'
 import { wimple } from './constructions/wimple.ts'
 import { cordCautions } from './cords.ts'
+import { draftWithExtras, type Extras } from './extras.ts'
 import type { Draft } from './types.ts'
 
 /** Every garment the planner can draft. */
@@ -46,6 +48,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   coif,
   hood,
   kerchief,
+  alteration,
 ]
 
 /** @throws Refusal when there is no such construction */
@@ -58,21 +61,23 @@ export function constructionOf(id: string): Construction {
 
 /**
  * Drafts a garment by its construction, or the id of one.
- * @throws Refusal at `construction`, `measures.<id>` or `choices.<id>`
+ * @throws Refusal at `construction`, `measures.<id>`, `choices.<id>` or `extras.<id>`
  */
 export function draftGarment(
   which: string | Construction,
   body: Body,
   choices: Asked,
   unit: LengthUnit,
+  extras: Extras = {},
 ): Draft {
   const construction =
     typeof which === 'string' ? refusingAt('construction', () => constructionOf(which)) : which
   try {
-    const draft = construction.draft(body, choices, unit)
+    const draft = draftWithExtras(construction, body, choices, unit, extras)
     return { ...draft, cautions: [...cordCautions(body), ...draft.cautions] }
   } catch (error) {
     if (!(error instanceof Refusal) || error.field === undefined) throw error
+    if (error.field.startsWith('extras')) throw error
     throw error.within(isMeasureId(error.field) ? 'measures' : 'choices')
   }
 }

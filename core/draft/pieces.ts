@@ -63,6 +63,16 @@ export function makePiece(rest: Rest, { sides, openings = [], slits = [] }: Shap
   }
 }
 
+/** The piece with slits cut in it besides. */
+export const withSlits = (piece: Piece, slits: readonly Slit[]): Piece =>
+  slits.length === 0
+    ? piece
+    : {
+        ...piece,
+        slits: [...piece.slits, ...slits],
+        edges: [...piece.edges, ...slits.flatMap(slitEdges)],
+      }
+
 /** Straight sides through points in order, one id and allowance each; closed back to the first point. */
 export function straightSides(corners: readonly Point[], sides: readonly Omit<Side, 'path'>[]): Side[] {
   return sides.map((side, i) => ({ ...side, path: [line(corners[i]!, corners[(i + 1) % corners.length]!)] }))

@@ -154,6 +154,9 @@ export type OperationId =
   | 'toile'
   | 'fitToile'
   | 'growthTuck'
+  | 'sewTrim'
+  | 'unpick'
+  | 'darn'
   | 'finalPress'
 
 /** One operation of the making, in order. Seams and hems are named by id; each is sewn in one step. */

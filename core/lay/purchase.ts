@@ -12,6 +12,7 @@ const DUST = 1e-6
  */
 export function purchaseOf({ length }: Pick<Lay, 'length'>, cloth: Cloth, rules: BuyingRules): Purchase {
   usableWidth(cloth)
+  if (length === 0) return NOTHING
   const { endAllowance, squaring, testStrip } = rules
   const washed = length + endAllowance + squaring + testStrip
   const shrinkage = washed / (1 - cloth.warpShrinkage) - washed
@@ -19,4 +20,18 @@ export function purchaseOf({ length }: Pick<Lay, 'length'>, cloth: Cloth, rules:
   const needed = washed + shrinkage + margin
   const toBuy = Math.ceil((needed - DUST) / cloth.increment) * cloth.increment
   return { layLength: length, endAllowance, squaring, testStrip, shrinkage, margin, needed, toBuy }
+}
+
+/** No cloth is bought where none is cut. */
+const NOTHING: Purchase = {
+  ...{
+    layLength: 0,
+    endAllowance: 0,
+    squaring: 0,
+    testStrip: 0,
+    shrinkage: 0,
+    margin: 0,
+    needed: 0,
+    toBuy: 0,
+  },
 }

@@ -2,6 +2,7 @@ import type { Piece } from '../draft/types.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 import { assertCuttable, type Fault, faultsOfLay } from './check.ts'
+import { usableWidth } from './cloth.ts'
 import { firstLay, firstPlaces } from './first-lay.ts'
 import { layOf } from './lay-of.ts'
 import { carriedOver, type Layable, layableOf, placesLaid } from './layable.ts'
@@ -36,6 +37,8 @@ export function wishedLay(
   wish: LayWish = PLAIN_ORDER,
 ): Lay {
   const { placements } = wish
+  // Work on a garment that is there already may need no cloth at all.
+  if (pieces.length === 0) return empty(usableWidth(cloth), [])
   if (placements === undefined)
     return assertCuttable(firstLay(pieces, cloth, rules, wish), pieces, cloth, wish)
   const { lay, faults } = judgedLay(pieces, cloth, rules, { ...wish, placements })

@@ -1,6 +1,7 @@
 import type { Asked } from '../draft/choices.ts'
 import type { Construction } from '../draft/construction.ts'
 import { draftGarment } from '../draft/constructions.ts'
+import type { Extras } from '../draft/extras.ts'
 import { CLOTH_ROLES, type Draft } from '../draft/types.ts'
 import { asCut, type OtherCloths, piecesFrom } from '../lay/as-cut.ts'
 import { purchaseOf } from '../lay/purchase.ts'
@@ -26,6 +27,7 @@ export type Wanted = {
   construction: string | Construction
   body: Body
   choices: Asked
+  extras?: Extras | undefined
   cloth: ClothOnSale
   /** Cloths of their own for lining, interlining and facing. */
   others?: OtherCloths<ClothOnSale> | undefined
@@ -54,10 +56,10 @@ export type Habits = {
  * @throws Refusal at `measures`, `choices` or `cloth`, when there is no such garment
  */
 export function estimate(
-  { construction, body, choices, cloth, others = {}, finishPlan, lay: wish, share }: Wanted,
+  { construction, body, choices, extras = {}, cloth, others = {}, finishPlan, lay: wish, share }: Wanted,
   habits: Habits,
 ): Estimate {
-  const plain = draftGarment(construction, body, choices, habits.unit)
+  const plain = draftGarment(construction, body, choices, habits.unit, extras)
   const draft = refusingAt('cloth', () => asCut(plain, cloth, others))
   const { lay, purchase } = refusingAt('cloth', () => {
     const pieces = piecesFrom(draft.pieces, 'main', others)

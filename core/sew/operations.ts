@@ -32,6 +32,9 @@ export const OPERATION: Record<OperationId, Operation> = {
   toile: { unit: 'each', minutes: 150, skill: 'machineSewing' },
   fitToile: { unit: 'each', minutes: 60, skill: 'fitting' },
   growthTuck: { unit: 'metre', minutes: 10, skill: 'handSewing' },
+  sewTrim: { unit: 'metre', minutes: 15, skill: 'handSewing' },
+  unpick: { unit: 'metre', minutes: 6, skill: 'handSewing' },
+  darn: { unit: 'each', minutes: 25, skill: 'handSewing' },
   drawCord: { unit: 'each', minutes: 8, skill: 'handSewing' },
   finalPress: { unit: 'squareMetre', minutes: 4, skill: 'pressing' },
 }

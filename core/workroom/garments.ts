@@ -31,6 +31,7 @@ export const garment = {
   measurementSetId: inputs.id.optional(),
   unit: inputs.unit.optional(),
   choices: inputs.choices,
+  extras: inputs.extras,
 }
 /** And its cloth. */
 export const onCloth = {
@@ -87,12 +88,12 @@ export const garmentRequests = [
     input: z.strictObject({ ...garment, ...onCloth, finishPlan: inputs.finishPlan, lay: inputs.layWish }),
     run: (input, context) => {
       const settings = settingsOf(context)
-      const { choices, finishPlan, lay } = input
+      const { choices, extras, finishPlan, lay } = input
       const construction = constructionFor(input.construction, context)
       const body = bodyFor(input, context)
       const cloth = clothFor(input, context)
       const others = otherClothsFor(input, context)
-      const wanted = { construction, body, choices, cloth, others, finishPlan, lay }
+      const wanted = { construction, body, choices, extras, cloth, others, finishPlan, lay }
       return estimate(wanted, habitsOf(settings, input.unit))
     },
   }),
@@ -105,12 +106,16 @@ type BodyAsked = {
 }
 
 export function draftFor(
-  input: BodyAsked & { construction: string; choices: z.output<typeof inputs.choices> },
+  input: BodyAsked & {
+    construction: string
+    choices: z.output<typeof inputs.choices>
+    extras: z.output<typeof inputs.extras>
+  },
   context: Context,
 ) {
   const unit = input.unit ?? settingsOf(context).letterhead.unit
   const construction = constructionFor(input.construction, context)
-  return draftGarment(construction, bodyFor(input, context), input.choices, unit)
+  return draftGarment(construction, bodyFor(input, context), input.choices, unit, input.extras)
 }
 
 /** The body given in the request, or that of a saved measurement set. */

@@ -42,6 +42,18 @@ export const choices = z
   .default({})
   .describe('choices of the construction; what is not given is worked out from the body')
 
+export const extras = z
+  .strictObject({
+    growthTucks: z
+      .strictObject({ count: z.int().min(0).max(6), depth: z.number().min(5).max(150).describe('mm') })
+      .optional(),
+    inlay: z.number().min(0).max(60).optional().describe('mm more in the side seams'),
+    nursingSlits: z.boolean().optional(),
+    trim: z.array(line(80)).max(20).optional().describe('ids of hems'),
+  })
+  .default({})
+  .describe('what the client asks for besides, of whatever garment')
+
 const rectangle = z.strictObject({
   x: z.number().min(0),
   y: z.number().min(0),

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { titleOf } from '../draft/construction.ts'
+import { describeExtras } from '../draft/extras.ts'
 import { estimate, type Habits } from '../price/estimate.ts'
 import { counterFor, numberOf } from '../quote/numbers.ts'
 import { sharedLays, sharesOf } from '../quote/shared.ts'
@@ -26,6 +27,7 @@ const line = z.strictObject({
   measurementSetId: inputs.id,
   construction: z.string(),
   choices: inputs.choices,
+  extras: inputs.extras,
   clothId: inputs.id,
   otherClothIds: inputs.otherClothIds,
   finishPlan: inputs.finishPlan,
@@ -163,9 +165,9 @@ function lineOf(asked: Line, habits: Habits, context: Context, share?: number): 
   const cloth: QuotedCloth = clothOf(getCloth(db, asked.clothId, 'clothId'))
   const construction = constructionFor(asked.construction, context)
   const body = bodyOfSet(set, context)
-  const { choices, finishPlan, lay, quantity } = asked
+  const { choices, extras, finishPlan, lay, quantity } = asked
   const others = otherClothsFor(asked, context)
-  const wanted = { construction, body, choices, cloth, others, finishPlan, lay, share }
+  const wanted = { construction, body, choices, extras, cloth, others, finishPlan, lay, share }
   const reckoned = estimate(wanted, habits)
   return {
     id: context.newId(),
@@ -177,6 +179,7 @@ function lineOf(asked: Line, habits: Habits, context: Context, share?: number): 
     title: titleOf(construction),
     description: [
       ...construction.describe(reckoned.draft),
+      ...describeExtras(extras, reckoned.draft),
       phrase('quote.describe.cloth', { cloth: cloth.name }),
       ...(reckoned.others ?? []).map((other) =>
         phrase(`quote.describe.${other.role}`, { cloth: other.cloth }),

@@ -180,7 +180,7 @@ export function makeSample(context: Context) {
   const cloths = CLOTHS.map((cloth) => insertCloth(db, { ...made, ...cloth, id: context.newId() }).id)
   const [thorunn, lucja, , museum] = people as [Person, Person, Person, Person]
   const flat = { manner: 'single' as const, flaws: [], locked: [] }
-  const tunic = { construction: 'goredUndertunic', quantity: 1, lay: flat, otherClothIds: {} }
+  const tunic = { construction: 'goredUndertunic', quantity: 1, lay: flat, otherClothIds: {}, extras: {} }
 
   const taken = saveQuote(
     {

@@ -1,9 +1,10 @@
 import { z } from 'zod'
 import { REMARKS } from '../measure/body.ts'
 import { readBody } from '../measure/read-body.ts'
+import { stockBody } from '../measure/stock.ts'
 import { PROPORTIONS_OF } from '../measure/survey.ts'
-import { MEASURE_IDS } from '../measure/vocabulary.ts'
-import { getClient } from '../store/clients.ts'
+import { MEASURE_IDS, MEASURES } from '../measure/vocabulary.ts'
+import { getClient, insertClient } from '../store/clients.ts'
 import {
   getMeasurementSet,
   insertMeasurementSet,
@@ -11,12 +12,14 @@ import {
   retireSet,
   updateMeasurementSet,
 } from '../store/measurement-sets.ts'
+import { readLength } from '../words/length.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
+import { say } from '../words/say.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { request } from './request.ts'
-import { settingsOf, today } from './settings.ts'
+import { readerOf, settingsOf, today } from './settings.ts'
 
 const taking = {
   day: inputs.day.optional().describe('day of the taking; today when not given'),
@@ -41,6 +44,51 @@ const taking = {
 }
 
 export const measurementSetRequests = [
+  request({
+    name: 'stockSize.add',
+    kind: 'command',
+    about: 'Enters a size to make for stock, as a wearer in the book with the figures of that size.',
+    input: z.strictObject({
+      of: z.enum(PROPORTIONS_OF).default('women').describe('whose sizes'),
+      chest: inputs.length.describe('bust girth of women, chest girth of men'),
+      stature: inputs.length,
+      unit: inputs.unit.optional(),
+    }),
+    run: ({ of, chest, stature, ...given }, context) => {
+      const { db } = context.store
+      const unit = given.unit ?? settingsOf(context).letterhead.unit
+      const read = (field: 'chest' | 'stature', value: number | string) => {
+        const mm = refusingAt(field, () => readLength(value, unit))
+        const [least, most] = MEASURES[field === 'chest' ? 'bustGirth' : 'stature'].range
+        if (mm >= least && mm <= most) return mm
+        throw new Refusal(
+          phrase('refusal.measure.stockRange', { least: { mm: least }, most: { mm: most } }),
+          field,
+        )
+      }
+      const size = { chest: read('chest', chest), stature: read('stature', stature) }
+      const body = stockBody(of, size.chest, size.stature)
+      const name = say(
+        phrase(`measure.stock.${of}`, { chest: { mm: size.chest }, stature: { mm: size.stature } }),
+        readerOf(context),
+      )
+      const client = insertClient(db, {
+        ...{ id: context.newId(), name, address: [], email: '', phone: '', note: '' },
+        createdAt: context.now(),
+      })
+      const set = insertMeasurementSet(db, {
+        ...{ id: context.newId(), clientId: client.id, unit, day: today(context), measures: body.measures },
+        ...{
+          takenBy: '',
+          over: '',
+          note: say(phrase('measure.stock.note'), readerOf(context)),
+          createdAt: context.now(),
+        },
+      })
+      recorded(context, 'stockSize.add', 'client', client.id, null, client)
+      return { client, measurementSet: set }
+    },
+  }),
   request({
     name: 'measurementSet.add',
     kind: 'command',

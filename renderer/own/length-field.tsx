@@ -1,9 +1,9 @@
 import { useState } from 'react'
-import { printLength, readLength } from '../../core/words/length.ts'
 import { edgeWord } from '../../core/words/own-edges.ts'
 import { say } from '../../core/words/say.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { SelectField, TextField } from '../parts/field.tsx'
+import { Millimetres } from '../parts/millimetres.tsx'
 import { useHouse, useTell } from '../workroom.tsx'
 import type { Length, Piece, Shapes } from './definition.ts'
 
@@ -86,41 +86,6 @@ export function LengthField({ label, value, onChange, measures, others, shapes }
 const edgeOf = (id: string): { of: string; edge: string } => {
   const [of = '', edge = ''] = id.split('/')
   return { of, edge }
-}
-
-/** A length in the workroom's unit, that may be nothing or less than nothing. */
-export function Millimetres({
-  label,
-  value,
-  onChange,
-}: {
-  label: string
-  value: number
-  onChange: (mm: number) => void
-}) {
-  const { reader } = useHouse()
-  const tell = useTell()
-  const [text, setText] = useState(value === 0 ? '0' : printLength(value, reader.unit, reader.locale))
-  const [wrong, setWrong] = useState<string>()
-  return (
-    <TextField
-      label={label}
-      value={text}
-      wrong={wrong}
-      onChange={(next) => {
-        setText(next)
-        try {
-          const less = next.trim().startsWith('-') || next.trim().startsWith('−')
-          const bare = next.trim().replace(/^[-−]/, '')
-          const mm = bare === '0' ? 0 : readLength(bare, reader.unit)
-          onChange(less ? -mm : mm)
-          setWrong(undefined)
-        } catch {
-          setWrong(tell('own.screen.noLength'))
-        }
-      }}
-    />
-  )
 }
 
 /** A number, or a part such as 1/4. */

@@ -2,10 +2,10 @@ import { useState } from 'react'
 import type { OutputOf } from '../../core/workroom.ts'
 import { Button } from '../parts/button.tsx'
 import { SelectField } from '../parts/field.tsx'
+import { Millimetres } from '../parts/millimetres.tsx'
 import { Tick } from '../parts/tick.tsx'
 import { useTell } from '../workroom.tsx'
 import { type Definition, type Edge, freeId, type Tried } from './definition.ts'
-import { Millimetres } from './length-field.tsx'
 
 type Props = {
   definition: Definition

@@ -1,6 +1,6 @@
 import { useState } from 'react'
 import { Button } from '../parts/button.tsx'
-import { TextField } from '../parts/field.tsx'
+import { SelectField, TextField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { addressOf, goTo } from '../router.ts'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
@@ -34,6 +34,7 @@ export function Clients() {
           {tell('screen.client.enter')}
         </Button>
       </form>
+      <StockSize />
       <Refusal sentence={doing.refused?.message ?? refused} />
       {value?.clients.length === 0 ? <p>{tell('screen.client.none')}</p> : null}
       <ul className="entries">
@@ -48,5 +49,48 @@ export function Clients() {
         ))}
       </ul>
     </div>
+  )
+}
+
+/** A size to make for stock: a wearer in the book whom nobody measured. */
+function StockSize() {
+  const { workroom } = useHouse()
+  const tell = useTell()
+  const doing = useDoing()
+  const [of, setOf] = useState<'women' | 'men'>('women')
+  const [chest, setChest] = useState('')
+  const [stature, setStature] = useState('')
+  const enter = () =>
+    doing.run(async () => {
+      const { client } = await workroom.ask('stockSize.add', { of, chest, stature })
+      goTo('clients', client.id)
+    })
+  return (
+    <details>
+      <summary>{tell('screen.stock.title')}</summary>
+      <form
+        className="sheet stack"
+        onSubmit={(event) => {
+          event.preventDefault()
+          void enter()
+        }}
+      >
+        <p className="quiet">{tell('screen.stock.about')}</p>
+        <div className="row">
+          <SelectField
+            label={tell('screen.stock.of')}
+            value={of}
+            onChange={(id) => setOf(id as typeof of)}
+            options={(['women', 'men'] as const).map((id) => ({ id, name: tell(`screen.measure.of.${id}`) }))}
+          />
+          <TextField label={tell('screen.stock.chest')} value={chest} onChange={setChest} required />
+          <TextField label={tell('screen.stock.stature')} value={stature} onChange={setStature} required />
+          <Button type="submit" busy={doing.busy}>
+            {tell('screen.stock.enter')}
+          </Button>
+        </div>
+        <Refusal sentence={doing.refused?.message} />
+      </form>
+    </details>
   )
 }

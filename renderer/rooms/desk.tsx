@@ -2,6 +2,7 @@ import { type ReactNode, useState } from 'react'
 import type { TapedMeasure } from '../../core/draw/tape.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { ChoicesForm, type Chosen } from '../desk/choices-form.tsx'
+import { type Extras, ExtrasForm } from '../desk/extras-form.tsx'
 import { LayRoom } from '../desk/lay-room.tsx'
 import { type Basket, type BasketProps, type Line, OnTheQuote } from '../desk/on-the-quote.tsx'
 import { OtherClothFields, type OtherCloths } from '../desk/other-cloths.tsx'
@@ -132,12 +133,28 @@ function Reckoning(props: ReckoningProps) {
   const customerId = customer ?? basket[0]?.line.wearerId ?? wearerId
   const [quantity, setQuantity] = useState('1')
   const [choices, setChoices] = useState<Chosen>({})
+  const [extras, setExtras] = useState<Extras>({})
   const saving = useDoing()
-  const asked = { construction: constructionId, measurementSetId: setId, clothId, otherClothIds, choices }
+  const asked = {
+    construction: constructionId,
+    measurementSetId: setId,
+    clothId,
+    otherClothIds,
+    choices,
+    extras,
+  }
   const table = useLay(asked)
   const { estimate, refused, busy } = useEstimate({ ...asked, finishPlan, lay: table.wish })
   const line: Line = {
-    ...{ wearerId, measurementSetId: setId, construction: constructionId, choices, clothId, otherClothIds },
+    ...{
+      wearerId,
+      measurementSetId: setId,
+      construction: constructionId,
+      choices,
+      extras,
+      clothId,
+      otherClothIds,
+    },
     ...{ finishPlan, lay: table.wish, quantity: Number(quantity) },
   }
   const save = () =>
@@ -171,6 +188,7 @@ function Reckoning(props: ReckoningProps) {
             setConstruction(id)
             setChoices({})
             setPlan(undefined)
+            setExtras({})
           }}
           options={catalogue?.constructions ?? []}
           help={catalogue?.constructions.find(({ id }) => id === constructionId)?.summary}
@@ -208,6 +226,7 @@ function Reckoning(props: ReckoningProps) {
             wrong={wrongChoice === undefined ? undefined : { id: wrongChoice, sentence: refused!.message }}
           />
         )}
+        <ExtrasForm key={constructionId} {...{ estimate, extras }} onChange={setExtras} />
         <details>
           <summary>{tell('screen.desk.more')}</summary>
           <div className="stack">

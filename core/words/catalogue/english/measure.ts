@@ -174,4 +174,10 @@ export const measure = {
   'measure.also.ankleGirth': 'ankle, round the ankle',
   'measure.also.heelGirth': 'instep, heel and instep, long heel',
   'measure.also.footLength': 'foot, shoe size, sole',
+  'measure.stock.women': 'Stock, women, bust {chest}, {stature} tall',
+  'measure.stock.men': 'Stock, men, chest {chest}, {stature} tall',
+  'measure.stock.all': 'Stock, bust or chest {chest}, {stature} tall',
+  'measure.stock.note':
+    'A size for stock: nobody was measured. Figures from a survey, half of whose people of this size are under them.',
+  'refusal.measure.stockRange': 'A size must be between {least} and {most}.',
 } as const

@@ -27,6 +27,13 @@ export function surveyed(of: keyof typeof FILES, folder = surveyFolder): Require
   })
 }
 
+/** One dimension of the survey as it stands in it, mm. */
+export function surveyColumn(of: keyof typeof FILES, column: string, folder = surveyFolder): number[] {
+  const [head, ...rows] = readFileSync(resolve(folder, FILES[of]), 'utf8').trim().split('\n')
+  const at = head!.split(',').indexOf(column)
+  return rows.map((row) => Number(row.split(',')[at]))
+}
+
 /** Parts of the people of whom a measure is smaller. */
 const POINTS = [0.01, 0.5, 0.99]
 

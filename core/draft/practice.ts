@@ -72,4 +72,4 @@ export const toFives = (mm: number): number => Math.ceil(mm / 5 - 1e-9) * 5
  * Girth round both shoulders and the arms ÷ girth of the chest: mean over the 6068 people of ANSUR II (US Army
  * 2012, public release), standard deviation 0.06; held against the survey in the tests.
  */
-export const SHOULDERS_TO_CHEST = 1.107
+export const SHOULDERS_TO_CHEST = 1.108

@@ -1,7 +1,7 @@
 import { surveyed } from '../../build/survey.ts'
 import type { Lengths } from '../../core/measure/proportions.ts'
 
-export { hasSurvey } from '../../build/survey.ts'
+export { hasSurvey, surveyColumn } from '../../build/survey.ts'
 
 export type SurveyBody = Required<Lengths>
 

@@ -30,7 +30,7 @@ const CHOICES = {
   backLength: { kind: 'length', range: [350, 1300] },
   frontShorter: { kind: 'length', range: [0, 150], default: 60 },
   shoulderWidth: { kind: 'length', range: [40, 400] },
-  neckGusset: { kind: 'length', range: [20, 140], default: 75 },
+  neckGusset: { kind: 'length', range: [20, 180], default: 75 },
   collarLength: { kind: 'length', range: [200, 700] },
   collarDepth: { kind: 'length', range: [20, 140], default: 75 },
   slitLength: { kind: 'length', range: [80, 450], default: 270 },

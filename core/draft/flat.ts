@@ -135,7 +135,7 @@ export function flatSkirt(f: {
 export function flatPiece(outline: Path, seams: Path[] = []): Flat {
   const { x, y, width, height } = pathBox(outline)
   return {
-    ...{ edges: [outline], seams, behind: [] },
+    ...{ view: 'spread', edges: [outline], seams, behind: [] },
     sizes: [flatSize({ x, y: y + height }, { x, y }), flatSize({ x, y }, { x: x + width, y })],
   }
 }

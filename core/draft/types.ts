@@ -196,10 +196,12 @@ export type NotionId = (typeof NOTIONS_BY_PIECE)[number] | (typeof NOTIONS_BY_LE
 export type Notion = { notion: NotionId; count: number } | { notion: NotionId; mm: number }
 
 /**
- * The finished garment as it lies flat, seen from the front: mm, hem below, the wearer's right at the left.
+ * The finished garment as it lies flat, from the front unless said otherwise: mm, hem below, the wearer's right at the left.
  * `edges` are where the cloth ends or is folded, `seams` lines within it, `behind` what shows only from behind.
  */
 export type Flat = {
+  /** How it is seen, if not from the front. */
+  view?: 'side' | 'spread' | 'unfolded'
   edges: Path[]
   seams: Path[]
   behind: Path[]

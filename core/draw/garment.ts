@@ -9,6 +9,7 @@ import { around } from './letters.ts'
 
 /** A finished garment lying flat: where its cloth ends, its seams, what shows from behind, and its sizes. */
 export type DrawnGarment = {
+  view?: 'side' | 'spread' | 'unfolded'
   edges: readonly Path[]
   seams: readonly Path[]
   behind: readonly Path[]
@@ -42,13 +43,7 @@ export function garmentScale({ edges }: DrawnGarment, space: { width: number; he
 }
 
 /** The garment from the front, to scale: edges heavy, seams thin, what lies behind dashed, key sizes beside. */
-export function drawGarment(
-  flat: DrawnGarment,
-  name: Phrase,
-  reader: Reader,
-  scale: number,
-  view: 'front' | 'unfolded' = 'front',
-): Drawing {
+export function drawGarment(flat: DrawnGarment, name: Phrase, reader: Reader, scale: number): Drawing {
   const strokes = (paths: readonly Path[], line: 'cut' | 'sew' | 'hidden'): DrawItem[] =>
     paths.length === 0 ? [] : [{ kind: 'strokes', paths, line }]
   const items: DrawItem[] = [
@@ -63,7 +58,7 @@ export function drawGarment(
   items.push({
     kind: 'lettering',
     at: { x: box.x + box.width / 2, y: box.y - NAME_BELOW / scale },
-    text: say(phrase(`draw.garment.${view}`, { garment: name }), reader),
+    text: say(phrase(`draw.garment.${flat.view ?? 'front'}`, { garment: name }), reader),
     ...{ anchor: 'middle', angle: 0, size: 'name' },
   })
   return {

@@ -3,24 +3,23 @@ import type { QuoteLine } from '../quote/types.ts'
 import type { Reader } from '../words/say.ts'
 import type { Block } from './block.ts'
 
-/** What the drawing of one finished garment may take of a sheet, mm. */
-const SPACE = { width: 84, height: 78 }
+type Space = { width: number; height: number }
+/** What the drawing of one finished garment may take of a sheet of the bench, mm. */
+const SPACE: Space = { width: 84, height: 78 }
+/** On a quote it is smaller, so that a garment, its price and the line to sign stand on one page. */
+export const ON_A_QUOTE: Space = { width: 78, height: 50 }
 
 /** The finished garments, flat, all at one scale; quotes made before there were such drawings have none. */
-export function flatBlocks(lines: readonly QuoteLine[], reader: Reader): Block[] {
+export function flatBlocks(lines: readonly QuoteLine[], reader: Reader, space = SPACE): Block[] {
   const flats = lines.flatMap(({ title, estimate: { draft } }) =>
-    draft.flat === undefined ? [] : [{ title, flat: draft.flat, view: viewOf(draft) }],
+    draft.flat === undefined ? [] : [{ title, flat: draft.flat }],
   )
   if (flats.length === 0) return []
-  const scale = Math.min(...flats.map(({ flat }) => garmentScale(flat, SPACE)))
+  const scale = Math.min(...flats.map(({ flat }) => garmentScale(flat, space)))
   return [
     {
       kind: 'figures',
-      drawings: flats.map(({ title, flat, view }) => drawGarment(flat, title, reader, scale, view)),
+      drawings: flats.map(({ title, flat }) => drawGarment(flat, title, reader, scale)),
     },
   ]
 }
-
-/** A garment of the maker's own is drawn unfolded: nobody has said how it hangs. */
-const viewOf = ({ title }: QuoteLine['estimate']['draft']): 'front' | 'unfolded' =>
-  title === undefined ? 'front' : 'unfolded'

@@ -3,7 +3,7 @@ import { printMoney } from '../words/money.ts'
 import { say } from '../words/say.ts'
 import type { Block } from './block.ts'
 import type { Row } from './cells.ts'
-import { flatBlocks } from './flat.ts'
+import { flatBlocks, ON_A_QUOTE } from './flat.ts'
 import { layPages } from './flow.ts'
 import { capital } from './names.ts'
 import type { PaperDocument } from './page.ts'
@@ -32,8 +32,7 @@ export function quoteSheet(snapshot: QuoteSnapshot): PaperDocument {
         : [[tell('paper.quote.supersedes'), snapshot.supersedes] as const]),
     ]),
     garments(snapshot),
-    ...flatBlocks(snapshot.lines, readerOf(snapshot)),
-    sums(snapshot),
+    ...drawnAndSummed(snapshot),
     // Nobody signs on a page that does not show the terms.
     { kind: 'together', blocks: [...terms(snapshot), ...acceptance(snapshot)] },
   ]
@@ -95,6 +94,13 @@ function garment(line: QuoteLine, snapshot: QuoteSnapshot): Row {
       amount(line.net),
     ],
   }
+}
+
+/** The finished garments and the sums: one garment beside them, several in rows above. */
+function drawnAndSummed(snapshot: QuoteSnapshot): Block[] {
+  const drawn = flatBlocks(snapshot.lines, readerOf(snapshot), ON_A_QUOTE)
+  if (snapshot.lines.length > 1 || drawn.length === 0) return [...drawn, sums(snapshot)]
+  return [{ kind: 'beside', share: 0.5, before: 4, left: drawn, right: [sums(snapshot)] }]
 }
 
 /** Net, tax, total and deposit (without tax only the last two), standing under the column of amounts. */

@@ -43,15 +43,7 @@ export const FinishedDrawing = memo(({ draft }: { draft: Estimate['draft'] }) =>
     const { flat, construction, title } = draft
     if (flat === undefined) return undefined
     const name = title ?? phrase(`draft.construction.${construction}` as PhraseCode)
-    return drawGarment(
-      ...([
-        flat,
-        name,
-        reader,
-        garmentScale(flat, FINISHED),
-        title === undefined ? 'front' : 'unfolded',
-      ] as const),
-    )
+    return drawGarment(flat, name, reader, garmentScale(flat, FINISHED))
   }, [draft, reader])
   return drawing === undefined ? null : (
     <section className="stack">

@@ -225,13 +225,7 @@ function Unfolded({ draft, name }: { draft: Trial['draft']; name: string }) {
       <h2>{tell('own.screen.unfolded')}</h2>
       <div className="drawn">
         <SheetDrawing
-          drawing={drawGarment(
-            draft.flat,
-            phrase('draft.own.words', { text: name }),
-            reader,
-            scale,
-            'unfolded',
-          )}
+          drawing={drawGarment(draft.flat, phrase('draft.own.words', { text: name }), reader, scale)}
         />
       </div>
     </>

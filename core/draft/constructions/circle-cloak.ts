@@ -364,6 +364,7 @@ function flatCloak({ quarters, inner, length }: Figures): Flat {
   ]
   const half = quarters === 2 ? outer : outer * Math.sin(Math.min(Math.PI / 2, angle / 2))
   return {
+    view: 'spread',
     edges,
     seams: Array.from({ length: quarters - 1 }, (_, i) => joint(from + ((i + 1) * Math.PI) / 2)),
     behind: [],

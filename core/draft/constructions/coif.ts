@@ -129,16 +129,19 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
     ],
     cautions: [phrase('draft.caution.flame')],
     notions: drawn ? [{ notion: 'tape', mm: width + TO_TIE }] : [],
-    flat: flatPiece(
-      through([
-        { x: 0, y: 0 },
-        { x: width / 2, y: 0 },
-        { x: width / 2, y: depth - gathers / 2 },
-        { x: width / 2 - gathers / 2, y: depth },
-        { x: 0, y: depth },
-        { x: 0, y: 0 },
-      ]),
-    ),
+    flat: {
+      ...flatPiece(
+        through([
+          { x: 0, y: 0 },
+          { x: width / 2, y: 0 },
+          { x: width / 2, y: depth - gathers / 2 },
+          { x: width / 2 - gathers / 2, y: depth },
+          { x: 0, y: depth },
+          { x: 0, y: 0 },
+        ]),
+      ),
+      view: 'side',
+    },
     sizes: finishedSizes({ across: width, depth }),
     totals: totalsOf(all.pieces, all.seams, all.hems),
   })

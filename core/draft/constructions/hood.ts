@@ -322,7 +322,7 @@ function flatHood(f: Figures): Flat {
         ]
   const low = Math.min(0, tail === undefined ? 0 : height - tail.width - tail.length)
   return {
-    ...{ edges: [outline, ...hanging], seams, behind: [] },
+    ...{ view: 'side', edges: [outline, ...hanging], seams, behind: [] },
     sizes: [
       flatSize(at(0, height), at(0, cape)),
       { from: at(-lean, cape), to: at(-lean, 0), mm: cape },

@@ -55,7 +55,7 @@ export function unfolded(pieces: readonly Piece[], seams: readonly Seam[]): Flat
     { x: box.x, y: box.y + box.height },
   ]
   return {
-    ...{ edges, seams: met, behind: [] },
+    ...{ view: 'unfolded', edges, seams: met, behind: [] },
     sizes: edges.length === 0 ? [] : [flatSize(high, low), flatSize(low, { x: box.x + box.width, y: box.y })],
   }
 }

@@ -227,6 +227,8 @@ export const paper = {
   'draw.piece.caption': '{name} × {count}',
   'draw.piece.captionMirrored': '{name} × {count}, {mirrored} mirrored',
   'draw.garment.front': '{garment}, from the front',
+  'draw.garment.side': '{garment}, from the side',
+  'draw.garment.spread': '{garment}, spread out',
   'draw.garment.unfolded': '{garment}, unfolded along its seams',
   'draw.garment.label': 'The finished garment, to scale: {garment}.',
   'draw.piece.label': 'Drawing to scale: {piece}.',

@@ -65,6 +65,8 @@ const timings: Timing[] = [
   timed('a set of measures looked over', lays, () => doubtsOf(lengthsOf(body), 'women')),
   timed('sewing', drafts, (draft) => sew(draft, FINISH_PLANS.allByHand, 0.4, threadRules)),
 ]
+for (const one of CONSTRUCTIONS)
+  timings.push(timed(`draft, ${one.id}`, stratifiedBodies, (stratified) => one.draft(stratified, {}, 'mm')))
 timings.push(...(await screenTimings()))
 const cloths = Object.values(CONSTRUCTIONS).map((construction) => {
   const found = stratifiedBodies.map((one) => {

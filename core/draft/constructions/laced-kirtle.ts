@@ -91,6 +91,12 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
       step('sideSeams', 'sew', [], outer('side')),
       step('gores', 'sew', [], outer('gore')),
       step('sleeveSeams', 'sew', [], outer('underarm')),
+      step(
+        'interline',
+        'sew',
+        [],
+        hemming(({ kind }) => kind === 'tacked'),
+      ),
       step('sewLining', 'sew', [], sewing(inLining)),
       pressSeams,
       step('tryOn', 'fit', [work('tryOn', 2)], { seams: [], hems: [] }, ['pins']),

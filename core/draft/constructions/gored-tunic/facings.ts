@@ -95,7 +95,7 @@ function facingPiece(
       copies: [{ id, name, mirrored: false }],
       grain: 'straight',
       turn: [0, 180],
-      cloth: 'main',
+      cloth: 'facing',
       sizes: [
         { name: phrase('draft.size.width'), mm: width },
         { name: phrase('draft.size.length'), mm: length },

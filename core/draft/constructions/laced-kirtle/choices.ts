@@ -19,6 +19,7 @@ export const CHOICES = {
   goresAt: { kind: 'option', options: ['sides', 'sidesAndMiddle'], default: 'sidesAndMiddle' },
   goreSpread: { kind: 'length', range: [50, 1400] },
   lined: { kind: 'yesNo', default: true },
+  interlined: { kind: 'yesNo', default: false },
   seamFinish: { kind: 'option', options: ['felled', 'open'], default: 'open' },
   bottomHem: { kind: 'length', range: [4, 40], default: 12 },
   wristHem: { kind: 'length', range: [4, 30], default: 8 },

@@ -1,6 +1,7 @@
 import { moveSegment } from '../../../geometry/segment.ts'
 import { named, pair } from '../../names.ts'
 import { type Assembly, assembled } from '../../parts/assembly.ts'
+import { interliningOf } from '../../parts/lining.ts'
 import { cutPiece, type Side } from '../../pieces.ts'
 import { HANDS, type Hand, PARTS, type Part } from '../../places.ts'
 import { allowancesFor, hemmed } from '../../practice.ts'
@@ -13,13 +14,11 @@ const PANEL = { front: 'kirtleFront', back: 'kirtleBack' } as const
 const LINING = { front: 'liningFront', back: 'liningBack' } as const
 const TURNED_IN = 10
 
-/** Four quarters and their gores, sleeves if there are any, and the bodice’s lining. */
+/** Four quarters and their gores, sleeves if there are any, the bodice’s lining, and what stiffens that. */
 export function sewnKirtle(f: Figures): Assembly {
-  return assembled([
-    bodyOf(f),
-    ...(f.sleeve === undefined ? [] : [sleeves(f)]),
-    ...(f.chosen.lined ? [lining(f)] : []),
-  ])
+  const lined = f.chosen.lined ? [lining(f)] : []
+  const stiffened = f.chosen.interlined ? lined.map((one) => interliningOf(one, Object.values(LINING))) : []
+  return assembled([bodyOf(f), ...(f.sleeve === undefined ? [] : [sleeves(f)]), ...stiffened, ...lined])
 }
 
 function bodyOf(f: Figures): Assembly {

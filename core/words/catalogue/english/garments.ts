@@ -543,4 +543,7 @@ export const garments = {
   'draft.step.patch': 'Fell on the patches',
   'draft.step.darn': 'Darn',
   'draft.step.finishAlteration': 'Try on and look over',
+  'draft.choice.interlined': 'Interlining',
+  'draft.help.interlined': 'A firm layer tacked to the bodice’s lining, on cloth of its own if you like.',
+  'draft.step.interline': 'Tack the interlining to the lining',
 } as const

@@ -1,4 +1,5 @@
 import { CONSTRUCTIONS, draftGarment } from '../../core/draft/constructions.ts'
+import { asCut } from '../../core/lay/as-cut.ts'
 import { faultsOfLay } from '../../core/lay/check.ts'
 import { firstLay } from '../../core/lay/first-lay.ts'
 import { lengthsOf } from '../../core/measure/body.ts'
@@ -68,9 +69,11 @@ const timings: Timing[] = [
 for (const one of CONSTRUCTIONS)
   timings.push(timed(`draft, ${one.id}`, stratifiedBodies, (stratified) => one.draft(stratified, {}, 'mm')))
 timings.push(...(await screenTimings()))
-const cloths = Object.values(CONSTRUCTIONS).map((construction) => {
+// An alteration is cut from nothing.
+const cut = CONSTRUCTIONS.filter((one) => one.draft(body, {}, 'mm').pieces.length > 0)
+const cloths = cut.map((construction) => {
   const found = stratifiedBodies.map((one) => {
-    const { pieces } = construction.draft(one, {}, 'mm')
+    const { pieces } = asCut(construction.draft(one, {}, 'mm'), USABLE)
     const { length, used } = firstLay(pieces, USABLE, buying)
     return { length, used }
   })

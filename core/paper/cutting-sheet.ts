@@ -84,6 +84,7 @@ function layBlocks(
   reader: Reader,
 ): Block[] {
   const tell = tellerOf(reader)
+  if (lay.placements.length === 0) return [{ kind: 'paragraph', words: tell('paper.cutting.nothing') }]
   const { scale, windows } = stretches(lay, letterhead.paper)
   const heading = (words: string): Block => ({ kind: 'heading', level: 2, words })
   return [

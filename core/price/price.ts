@@ -37,7 +37,7 @@ export type Priced = {
 export function priceOf({ cloths, sewing, rates, threadStock, notions, notionStock }: Priced): Price {
   const { currency } = rates
   const materialLines = [
-    ...cloths.map(clothLine),
+    ...cloths.filter(({ toBuy }) => toBuy > 0).map(clothLine),
     ...sewing.threads.map((use) => threadLine(use, threadStock)),
     ...notions.flatMap((notion) => notionLine(notion, notionStock)),
   ]

@@ -180,7 +180,9 @@ function lineOf(asked: Line, habits: Habits, context: Context, share?: number): 
     description: [
       ...construction.describe(reckoned.draft),
       ...describeExtras(extras, reckoned.draft),
-      phrase('quote.describe.cloth', { cloth: cloth.name }),
+      ...(reckoned.lay.placements.length === 0
+        ? []
+        : [phrase('quote.describe.cloth', { cloth: cloth.name })]),
       ...(reckoned.others ?? []).map((other) =>
         phrase(`quote.describe.${other.role}`, { cloth: other.cloth }),
       ),

@@ -50,8 +50,13 @@ export function Results(props: Props) {
           {beneath}
           <Misfits fit={estimate.draft.fit} />
           <FinishedDrawing draft={estimate.draft} />
-          <PieceDrawings draft={estimate.draft} />
-          {lay(estimate)}
+          {/* Work on a garment that is there already may have no pieces, and so no lay. */}
+          {estimate.draft.pieces.length === 0 ? null : (
+            <>
+              <PieceDrawings draft={estimate.draft} />
+              {lay(estimate)}
+            </>
+          )}
           <OtherLays estimate={estimate} />
           <div className="desk-pair">
             <FitReport draft={estimate.draft} />

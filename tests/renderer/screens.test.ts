@@ -16,6 +16,10 @@ async function tour(page: Page, look: (screen: string) => Promise<void>): Promis
   await look('quote desk')
   for (const summary of await page.locator('summary').all()) await summary.click()
   await look('quote desk, opened')
+  await page.getByRole('link', { name: 'Draft a garment of your own' }).click()
+  await page.getByRole('button', { name: 'Add a piece' }).click()
+  await page.locator('.own-edges figure').first().waitFor()
+  await look('a garment of her own')
   const rooms = [
     ['Clients', 'a.entry', 'client'],
     ['Cloth', '', ''],

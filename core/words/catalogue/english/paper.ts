@@ -65,6 +65,7 @@ export const paper = {
   'paper.notions.title': 'Small things',
   'paper.notions.count': '{notion}: {count}',
   'paper.notions.length': '{notion}: {length}',
+  'paper.cutting.nothing': 'Nothing is cut for this work.',
   'paper.cutting.shared':
     'These garments of the commission are cut from one length of this cloth together: buy {length} for all of them.',
   'paper.cutting.sharedLay': 'The lay of these garments together',

@@ -28,7 +28,7 @@ export function House({ workroom }: { workroom: Workroom }) {
 }
 
 function Rooms() {
-  const { workroom, refresh } = useHouse()
+  const { workroom, refresh, kept } = useHouse()
   const tell = useTell()
   const place = usePlace()
   const { value: house, reload } = useQuery('workroom.describe', {})
@@ -40,6 +40,7 @@ function Rooms() {
   if (house.kind === 'new') return <FirstStart onBegun={again} />
   const leave = async () => {
     await workroom.bridge.enter('own')
+    kept.clear()
     location.hash = ''
     again()
   }

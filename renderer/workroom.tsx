@@ -5,12 +5,19 @@ import { englishReader, type Reader, say } from '../core/words/say.ts'
 import type { InputOf, OutputOf, RequestName } from '../core/workroom.ts'
 import { Refused, type Workroom } from './bridge/ask.ts'
 
-type House = { workroom: Workroom; reader: Reader; refresh: () => void }
+type House = {
+  workroom: Workroom
+  reader: Reader
+  refresh: () => void
+  /** What a screen has half filled, for when the maker comes back to it. */
+  kept: Map<string, unknown>
+}
 const HouseContext = createContext<House | undefined>(undefined)
 
 /** Gives every screen the workroom and the reader that the workroom's settings make. */
 export function HouseProvider({ workroom, children }: { workroom: Workroom; children: ReactNode }) {
   const [reader, setReader] = useState<Reader>(englishReader)
+  const [kept] = useState(() => new Map<string, unknown>())
   const refresh = useCallback(() => {
     void workroom.ask('settings.get', {}).then(({ settings }) => {
       const { locale, unit } = settings.letterhead
@@ -18,13 +25,27 @@ export function HouseProvider({ workroom, children }: { workroom: Workroom; chil
     })
   }, [workroom])
   useEffect(refresh, [refresh])
-  return <HouseContext value={{ workroom, reader, refresh }}>{children}</HouseContext>
+  return <HouseContext value={{ workroom, reader, refresh, kept }}>{children}</HouseContext>
 }
 
 export function useHouse(): House {
   const house = useContext(HouseContext)
   if (house === undefined) throw new Error('outside the house')
   return house
+}
+
+/** State that outlives its screen: it is there again when the maker comes back. */
+export function useKept<T>(name: string, first: T): [T, (value: T) => void] {
+  const { kept } = useHouse()
+  const [value, setValue] = useState<T>(() => (kept.has(name) ? (kept.get(name) as T) : first))
+  const keep = useCallback(
+    (next: T) => {
+      kept.set(name, next)
+      setValue(next)
+    },
+    [kept, name],
+  )
+  return [value, keep]
 }
 
 /** Says a sentence or name of the catalogue to the reader. */

@@ -5,7 +5,7 @@ import { samePoint } from '../geometry/point.ts'
 import { arcRadius } from '../geometry/segment.ts'
 import type { Path, Point } from '../geometry/types.ts'
 import type { Lay } from '../lay/types.ts'
-import { sharedPieces } from '../quote/shared.ts'
+import { sharedBy, sharedPieces } from '../quote/shared.ts'
 import type { QuoteSnapshot } from '../quote/types.ts'
 import { printLengthBare } from '../words/length.ts'
 import { type Reader, say } from '../words/say.ts'
@@ -37,7 +37,7 @@ export function cuttingSheet(sheet: GarmentSheet): PaperDocument {
   const reader = readerOf(snapshot)
   const tell = tellerOf(reader)
   const { lay: own, others = [] } = line.estimate
-  const shared = snapshot.shared?.find(({ lines }) => lines.includes(line.id))
+  const shared = sharedBy(snapshot, line)
   const lay = shared?.lay ?? own
   const pieces = line.estimate.draft.pieces
   const beside = snapshot.lines.filter(({ id }) => shared?.lines.includes(id) === true)
@@ -45,23 +45,12 @@ export function cuttingSheet(sheet: GarmentSheet): PaperDocument {
   const blocks: Block[] = [
     ...garmentHead(tell, tell('paper.cutting.title'), sheet),
     before(tell, lay, line.cloth.rightSide),
-    ...clothBlocks(line, reader),
+    ...clothBlocks(sheet, reader),
     { kind: 'space', height: 3 },
     cautions(tell),
     ...(shared === undefined
       ? layBlocks(tell('paper.cutting.lay'), { lay, pieces }, snapshot, reader)
-      : [
-          {
-            kind: 'paragraph' as const,
-            words: tell('paper.cutting.shared', { length: { mm: shared.purchase.toBuy } }),
-          },
-          ...layBlocks(
-            tell('paper.cutting.sharedLay'),
-            { lay, pieces: sharedPieces(beside) },
-            snapshot,
-            reader,
-          ),
-        ]),
+      : layBlocks(tell('paper.cutting.sharedLay'), { lay, pieces: sharedPieces(beside) }, snapshot, reader)),
     ...others.flatMap((other) => {
       const role = tell(`paper.cutting.role.${other.role}`)
       return layBlocks(tell('paper.cutting.otherLay', { role }), { lay: other.lay, pieces }, snapshot, reader)

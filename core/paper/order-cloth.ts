@@ -1,5 +1,6 @@
 import type { Purchase } from '../lay/types.ts'
 import type { Estimate } from '../price/estimate.types.ts'
+import { sharedBy } from '../quote/shared.ts'
 import type { QuotedCloth, QuoteLine } from '../quote/types.ts'
 import { printLength } from '../words/length.ts'
 import { type PhraseCode, phrase } from '../words/phrase.ts'
@@ -7,7 +8,7 @@ import type { Reader } from '../words/say.ts'
 import { MM_PER, type WorkroomUnit } from '../words/units.ts'
 import type { Block } from './block.ts'
 import { nameOf } from './names.ts'
-import { listed, tellerOf } from './sheet.ts'
+import { type GarmentSheet, listed, tellerOf } from './sheet.ts'
 
 /** What a length is printed to in each unit, mm: see `printLength`. */
 const FINEST = { mm: 1, cm: 1, in: MM_PER.in / 8 } as const
@@ -28,12 +29,28 @@ const ADDITIONS = [
   'needed',
 ] as const
 
-/** For each cloth what to buy and how it is reckoned, then how to wash it and what width that leaves. */
-export function clothBlocks({ cloth, others, estimate }: QuoteLine, reader: Reader): Block[] {
+/**
+ * For each cloth what to buy and how it is reckoned, then how to wash it and what width that leaves. A length that
+ * several garments are cut from together is told once for all of them, and never added up.
+ */
+export function clothBlocks({ snapshot, line }: GarmentSheet, reader: Reader): Block[] {
   const tell = tellerOf(reader)
+  const { cloth, others, estimate } = line
+  const shared = sharedBy(snapshot, line)
   return [
     { kind: 'heading', level: 2, words: tell('paper.cloth.title') },
-    oneCloth(cloth, estimate, reader),
+    ...(shared === undefined
+      ? []
+      : [
+          {
+            kind: 'paragraph' as const,
+            words: tell('paper.cloth.shared', {
+              length: { mm: roundedUp(shared.purchase.toBuy, reader.unit) },
+              garments: shared.lines.length,
+            }),
+          },
+        ]),
+    oneCloth(cloth, shared ?? estimate, reader),
     ...(estimate.others ?? []).flatMap((other): Block[] => [
       { kind: 'heading', level: 3, words: tell(`paper.cloth.${other.role}`) },
       oneCloth(others![other.role]!, other, reader),

@@ -54,7 +54,7 @@ export function workOrder(sheet: GarmentSheet): PaperDocument {
     note(tell('paper.order.drawn', { scale: `1 : ${Math.round(1 / scale)}`, unit: reader.unit })),
     drawings,
     ...section(draft.fit.length > 0, tell('paper.order.fit'), fitTable(draft, reader)),
-    ...clothBlocks(line, reader),
+    ...clothBlocks(sheet, reader),
     ...threadBlocks(line, reader),
     ...notionBlocks(line, reader),
     { kind: 'space', height: 3 },

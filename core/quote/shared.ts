@@ -5,7 +5,7 @@ import { together } from '../lay/together.ts'
 import { type BuyingRules, PLAIN_ORDER } from '../lay/types.ts'
 import { wishedLay } from '../lay/wished-lay.ts'
 import type { LineDraft } from './snapshot.ts'
-import type { QuoteLine, SharedLay } from './types.ts'
+import type { QuoteLine, QuoteSnapshot, SharedLay } from './types.ts'
 
 type Line = Pick<QuoteLine, 'title' | 'estimate' | 'others'>
 
@@ -53,3 +53,9 @@ export function sharesOf({ purchase }: SharedLay, alone: readonly number[]): num
   const rest = purchase.toBuy - shares.reduce((sum, share) => sum + share, 0)
   return shares.map((share, i) => (i === 0 ? share + rest : share))
 }
+
+/** The length that a line shares with others of its quote, if it does. */
+export const sharedBy = (
+  { shared }: Pick<QuoteSnapshot, 'shared'>,
+  { id }: Pick<QuoteLine, 'id'>,
+): SharedLay | undefined => shared?.find(({ lines }) => lines.includes(id))

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { marksOf } from '../plan/steps.ts'
+import { sharedBy } from '../quote/shared.ts'
 import { getCommission, getGarment, stepsOfGarments } from '../store/commissions.ts'
 import { getQuote } from '../store/quotes.ts'
 import { getRemnant, insertRemnant, listRemnants, markRemnant, remnantsOfGarment } from '../store/remnants.ts'
@@ -83,7 +84,7 @@ function leftBy(garmentId: string, { store: { db } }: Context) {
   const { commissionId, quoteGarmentId } = getGarment(db, garmentId, 'garmentId')
   const { snapshot } = getQuote(db, getCommission(db, commissionId).quoteId)
   const { cloth, estimate } = snapshot.lines.find(({ id }) => id === quoteGarmentId)!
-  const shared = snapshot.shared?.find(({ lines }) => lines.includes(quoteGarmentId))
+  const shared = sharedBy(snapshot, { id: quoteGarmentId })
   // What is left of a length that several garments share is kept once, with the first of them.
   const mine = shared === undefined || shared.lines[0] === quoteGarmentId
   const offcuts = (mine ? (shared?.lay ?? estimate.lay).offcuts : []).map(({ width, height }) => ({

@@ -13,7 +13,7 @@ import { Button } from '../parts/button.tsx'
 import { SelectField, TextField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { addressOf, goTo } from '../router.ts'
-import { type Loaded, useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
+import { type Loaded, useDoing, useHouse, useKept, useQuery, useTell } from '../workroom.tsx'
 
 type Client = OutputOf<'clients.list'>['clients'][number]
 type Cloth = OutputOf<'cloths.list'>['cloths'][number]
@@ -49,8 +49,8 @@ export function Desk({ wearer, garment }: Asked) {
 function DeskFor({ clients, cloths, wearer, garment }: Asked & { clients: Client[]; cloths: Cloth[] }) {
   const tell = useTell()
   const [wearerId, setWearer] = useState(wearer ?? clients[0]!.id)
-  const [basket, setBasket] = useState<Basket>([])
-  const [customer, setCustomer] = useState<string>()
+  const [basket, setBasket] = useKept<Basket>('basket', [])
+  const [customer, setCustomer] = useKept<string | undefined>('customer', undefined)
   const of = useQuery('client.get', { id: wearerId })
   const field = (
     <>
@@ -85,7 +85,7 @@ type WearerProps = {
 /** What stays when another wearer is chosen: the garments on the quote, and who pays for them. */
 type Shared = BasketProps & {
   customer: string | undefined
-  setCustomer: (id: string) => void
+  setCustomer: (id: string | undefined) => void
   garment: string | undefined
 }
 
@@ -161,6 +161,8 @@ function Reckoning(props: ReckoningProps) {
     saving.run(async () => {
       const lines = [...basket.map((one) => one.line), line]
       const { quote } = await workroom.ask('quote.save', { customerId, lines })
+      setBasket([])
+      setCustomer(undefined)
       goTo('quotes', quote.id)
     })
   const put = () => {

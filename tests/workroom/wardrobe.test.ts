@@ -1,6 +1,9 @@
+import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import type { Estimate } from '../../core/price/estimate.types.ts'
 import type { QuoteSnapshot } from '../../core/quote/types.ts'
+import { documentPath } from '../../core/workroom.ts'
+import { hasPoppler, textOf } from '../paper/poppler.ts'
 import { workroom } from '../support/store.ts'
 
 type Sample = { clients: string[]; measurementSets: string[]; cloths: string[] }
@@ -40,7 +43,7 @@ describe('a lined garment', () => {
 
 describe('several garments on one quote', () => {
   test('are laid together on one length where that saves some, and pay for all of it between them', async () => {
-    const { quoted, done } = await begun()
+    const { quoted, done, context } = await begun()
     const { quote } = await quoted([
       { construction: 'goredUndertunic' },
       { construction: 'coif' },
@@ -60,9 +63,20 @@ describe('several garments on one quote', () => {
     const { commission } = await done<{ commission: { garments: { id: string }[] } }>('quote.accept', {
       id: quote.id,
     })
+    const printed = async (name: string, garmentId: string) => {
+      const { document } = await done<Printed>(name, { garmentId })
+      expect(document.pages).toBeGreaterThan(1)
+      return hasPoppler ? textOf(readFileSync(documentPath(context, document.hash))) : undefined
+    }
     for (const { id } of commission.garments) {
-      expect((await done<Printed>('cuttingSheet.print', { garmentId: id })).document.pages).toBeGreaterThan(1)
-      expect((await done<Printed>('workOrder.print', { garmentId: id })).document.pages).toBeGreaterThan(1)
+      for (const name of ['cuttingSheet.print', 'workOrder.print']) {
+        const text = await printed(name, id)
+        if (text === undefined) continue
+        // One length for all, never each garment's own.
+        const buy = `Buy ${group!.purchase.toBuy / 10} cm`
+        expect(text).toContain('4 garments from one length')
+        expect(text.match(/Buy [\d.]+ cm/g)).toEqual([buy])
+      }
     }
     expect((await done<Printed>('quote.print', { id: quote.id })).document.pages).toBeGreaterThan(0)
   })

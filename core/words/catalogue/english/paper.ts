@@ -66,8 +66,8 @@ export const paper = {
   'paper.notions.count': '{notion}: {count}',
   'paper.notions.length': '{notion}: {length}',
   'paper.cutting.nothing': 'Nothing is cut for this work.',
-  'paper.cutting.shared':
-    'These garments of the commission are cut from one length of this cloth together: buy {length} for all of them.',
+  'paper.cloth.shared':
+    'Cut together with the others of this commission, {garments} garments from one length: buy {length} once, for all of them.',
   'paper.cutting.sharedLay': 'The lay of these garments together',
   'paper.cutting.otherLay': 'The lay of the {role}',
   'paper.cutting.role.lining': 'lining',

@@ -2,9 +2,9 @@ import type { Body } from '../../measure/body.ts'
 import type { LengthUnit } from '../../words/units.ts'
 import { type Asked, readChoices } from '../choices.ts'
 import { type Construction, refuseMissing } from '../construction.ts'
+import { SLEEVED_REQUIRED, SLEEVED_USEFUL } from '../sleeved.ts'
 import type { Draft } from '../types.ts'
 import { CHOICES } from './gored-tunic/choices.ts'
-import { TUNIC_REQUIRED, TUNIC_USEFUL } from './gored-tunic/measures.ts'
 import { describeTunic, draftTunic, NO_EXTRAS, refuseTwice } from './gored-tunic/tunic.ts'
 
 /**
@@ -19,8 +19,8 @@ export const goredUndertunic: Construction = {
     'E. Østergård: Woven into the Earth',
     'D. K. Burnham: Cut My Cote',
   ],
-  required: TUNIC_REQUIRED,
-  useful: TUNIC_USEFUL,
+  required: SLEEVED_REQUIRED,
+  useful: SLEEVED_USEFUL,
   choices: CHOICES,
   often: ['hemLevel', 'length', 'chestEase', 'neck', 'sleeve', 'gores', 'sweep'],
   finishPlan: 'machineWhereHidden',

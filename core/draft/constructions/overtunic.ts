@@ -6,9 +6,9 @@ import { type Asked, type Choices, readChoices, settled } from '../choices.ts'
 import { type Construction, refuseMissing } from '../construction.ts'
 import { least } from '../fit-trunk.ts'
 import { THUMB } from '../practice.ts'
+import { SLEEVED_REQUIRED, SLEEVED_USEFUL } from '../sleeved.ts'
 import type { Draft } from '../types.ts'
 import { CHOICES as TUNIC } from './gored-tunic/choices.ts'
-import { TUNIC_REQUIRED, TUNIC_USEFUL } from './gored-tunic/measures.ts'
 import { describeTunic, draftTunic, refuseTwice } from './gored-tunic/tunic.ts'
 
 const CHOICES = {
@@ -42,8 +42,8 @@ export const overtunic: Construction = {
     'E. Østergård: Woven into the Earth',
     'E. Crowfoot, F. Pritchard, K. Staniland: Textiles and Clothing c.1150–c.1450',
   ],
-  required: TUNIC_REQUIRED,
-  useful: [...TUNIC_USEFUL, 'wristGirth'],
+  required: SLEEVED_REQUIRED,
+  useful: [...SLEEVED_USEFUL, 'wristGirth'],
   choices: CHOICES,
   often: ['hemLevel', 'length', 'chestEase', 'forearm', 'sideSlit', 'lined', 'gores'],
   finishPlan: 'machineWhereHidden',

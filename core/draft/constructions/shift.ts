@@ -11,13 +11,15 @@ import { work } from '../making.ts'
 import { finishedSizes, named, sizeIn } from '../names.ts'
 import { assembled } from '../parts/assembly.ts'
 import { bodyOf } from '../parts/body.ts'
-import { LINEN_REQUIRED, LINEN_USEFUL, linenFits, linenOf } from '../parts/linen.ts'
+import { linenFits, linenOf } from '../parts/linen.ts'
 import { linenSteps } from '../parts/linen-steps.ts'
-import { goreHems, reversedGores } from '../parts/reversed-gores.ts'
+import { goreHems } from '../parts/quarter-gores.ts'
+import { reversedGores } from '../parts/reversed-gores.ts'
 import { sleevesOf } from '../parts/sleeves.ts'
 import { allowancesFor, hemmed, SHOULDER_HOLD, THUMB, TURNING, toFives } from '../practice.ts'
 import { totalsOf, turnedHem } from '../seams.ts'
 import { type Dip, neckPerimeter } from '../shapes/neckline.ts'
+import { SLEEVED_REQUIRED, SLEEVED_USEFUL } from '../sleeved.ts'
 import type { Draft } from '../types.ts'
 import { assertSewable } from '../verify.ts'
 
@@ -62,8 +64,8 @@ export const shift: Construction = {
     'Instructions for Cutting Out Apparel for the Poor (1789)',
     'D. K. Burnham: Cut My Cote',
   ],
-  required: LINEN_REQUIRED,
-  useful: LINEN_USEFUL,
+  required: SLEEVED_REQUIRED,
+  useful: SLEEVED_USEFUL,
   choices: CHOICES,
   often: ['hemLevel', 'length', 'chestEase', 'sleeve', 'sleeveEnd', 'neckEnd'],
   finishPlan: 'allByHand',

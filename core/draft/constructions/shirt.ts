@@ -13,7 +13,6 @@ import { finishedSizes, named, one, pair, sizeIn } from '../names.ts'
 import { type Assembly, assembled } from '../parts/assembly.ts'
 import { type Band, bandPiece, bandSewn } from '../parts/band.ts'
 import { bodyOf, type SewnBody } from '../parts/body.ts'
-import { LINEN_REQUIRED, LINEN_USEFUL } from '../parts/linen.ts'
 import { linenSteps } from '../parts/linen-steps.ts'
 import { sleevesOf } from '../parts/sleeves.ts'
 import { cutPiece, straightSides } from '../pieces.ts'
@@ -21,6 +20,7 @@ import { HANDS, PARTS } from '../places.ts'
 import { allowancesFor, hemmed, LEAST_EASE, TAKEN_UP, THUMB, toFives } from '../practice.ts'
 import { edgesOn, part, partFromEnd, seam, totalsOf, turnedHem } from '../seams.ts'
 import { rectangle } from '../shapes/rectangle.ts'
+import { SLEEVED_REQUIRED, SLEEVED_USEFUL } from '../sleeved.ts'
 import type { Copy, Draft, Span } from '../types.ts'
 import { assertSewable } from '../verify.ts'
 
@@ -75,8 +75,8 @@ export const shirt: Construction = {
     'F. A. de Garsault: L’Art de la lingère (1771)',
     'Instructions for Cutting Out Apparel for the Poor (1789)',
   ],
-  required: [...LINEN_REQUIRED, ['wristGirth']],
-  useful: [...LINEN_USEFUL, 'neckGirth'],
+  required: [...SLEEVED_REQUIRED, ['wristGirth']],
+  useful: [...SLEEVED_USEFUL, 'neckGirth'],
   choices: CHOICES,
   often: ['chestEase', 'backLength', 'collarLength', 'collarDepth', 'sleeveLength', 'slitLength'],
   finishPlan: 'allByHand',

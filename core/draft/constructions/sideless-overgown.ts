@@ -14,7 +14,8 @@ import { makingOf, work, worthDoing } from '../making.ts'
 import { finishedSizes, named, sizeIn } from '../names.ts'
 import { assembled } from '../parts/assembly.ts'
 import { inLining, liningOf } from '../parts/lining.ts'
-import { angleFor, sideGoreHems, sideGores } from '../parts/side-gores.ts'
+import { goreHems } from '../parts/quarter-gores.ts'
+import { angleFor, sideGores } from '../parts/side-gores.ts'
 import { cutPiece, type Side } from '../pieces.ts'
 import { HANDS, PARTS, type Part } from '../places.ts'
 import { allowancesFor, hemmed, LEAST_EASE, SHOULDER_HOLD, toFives, WIDEST_QUARTER } from '../practice.ts'
@@ -175,7 +176,7 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
         ),
         turnedHem({
           ...{ id: 'bottom', kind: 'bottom', name: named('hem', 'bottom'), depth: f.hems.bottom },
-          spans: [...PARTS.map((part) => edge(part, 'hem')), ...sideGoreHems(gores)],
+          spans: [...PARTS.map((part) => edge(part, 'hem')), ...goreHems(gores)],
           fullness: (2 * f.hems.bottom) / radius,
         }),
       ],

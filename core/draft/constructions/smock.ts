@@ -11,13 +11,15 @@ import { finishedSizes, named, sizeIn } from '../names.ts'
 import { assembled } from '../parts/assembly.ts'
 import { bandPiece, bandSewn } from '../parts/band.ts'
 import { bodyOf } from '../parts/body.ts'
-import { LINEN_REQUIRED, LINEN_USEFUL, linenFits, linenOf } from '../parts/linen.ts'
+import { linenFits, linenOf } from '../parts/linen.ts'
 import { linenSteps } from '../parts/linen-steps.ts'
-import { goreHems, reversedGores } from '../parts/reversed-gores.ts'
+import { goreHems } from '../parts/quarter-gores.ts'
+import { reversedGores } from '../parts/reversed-gores.ts'
 import { sleevesOf } from '../parts/sleeves.ts'
 import { allowancesFor, hemmed, SHOULDER_HOLD, TAKEN_UP, THUMB, toFives } from '../practice.ts'
 import { totalsOf, turnedHem } from '../seams.ts'
 import { type Dip, neckWidthFor } from '../shapes/neckline.ts'
+import { SLEEVED_REQUIRED, SLEEVED_USEFUL } from '../sleeved.ts'
 import type { Draft, Notion } from '../types.ts'
 import { assertSewable } from '../verify.ts'
 
@@ -61,8 +63,8 @@ export const smock: Construction = {
   id: 'smock',
   // From memory.
   sources: ['J. Arnold, J. Tiramani, S. Levey: Patterns of Fashion 4', 'D. K. Burnham: Cut My Cote'],
-  required: [...LINEN_REQUIRED, ['wristGirth']],
-  useful: [...LINEN_USEFUL, 'neckGirth'],
+  required: [...SLEEVED_REQUIRED, ['wristGirth']],
+  useful: [...SLEEVED_USEFUL, 'neckGirth'],
   choices: CHOICES,
   often: ['hemLevel', 'length', 'neckHeight', 'fullness', 'chestEase', 'closing'],
   finishPlan: 'allByHand',

@@ -13,7 +13,8 @@ import { makingOf, work } from '../making.ts'
 import { finishedSizes, named, pair, sizeIn } from '../names.ts'
 import { type Assembly, assembled } from '../parts/assembly.ts'
 import { strapSewn } from '../parts/band.ts'
-import { angleFor, sideGoreHems, sideGores } from '../parts/side-gores.ts'
+import { goreHems } from '../parts/quarter-gores.ts'
+import { angleFor, sideGores } from '../parts/side-gores.ts'
 import { HANDS, PARTS } from '../places.ts'
 import { allowancesFor, hemmed, LEAST_EASE, SEAT_SPREAD, toFives, WIDEST_QUARTER } from '../practice.ts'
 import { edgesOn, hem, partFromEnd, part as partOf, seam, totalsOf, turnedHem } from '../seams.ts'
@@ -134,7 +135,7 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
         }),
         turnedHem({
           ...{ id: 'bottom', kind: 'bottom', name: named('hem', 'bottom'), depth: chosen.bottomHem },
-          spans: [...PARTS.map((of) => edge(of, 'bottom')), ...sideGoreHems(gores)],
+          spans: [...PARTS.map((of) => edge(of, 'bottom')), ...goreHems(gores)],
           fullness: (2 * chosen.bottomHem) / radius,
         }),
       ],

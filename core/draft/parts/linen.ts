@@ -1,5 +1,4 @@
 import { type Body, lengthOf } from '../../measure/body.ts'
-import type { MeasureId } from '../../measure/vocabulary.ts'
 import { phrase } from '../../words/phrase.ts'
 import { Refusal } from '../../words/refusal.ts'
 import { gussetGirth, type Places, placesOnSleeve } from '../arm.ts'
@@ -9,30 +8,6 @@ import { toFives } from '../practice.ts'
 import { strideNeed } from '../stride.ts'
 import type { FitCheck } from '../types.ts'
 import { type Flared, flaredFor } from './reversed-gores.ts'
-
-/** What body linen with sleeves is drafted to. */
-export const LINEN_REQUIRED: readonly (readonly MeasureId[])[] = [
-  ['bustGirth', 'chestGirth'],
-  ['waistGirth'],
-  ['hipGirth'],
-  ['upperArmGirth'],
-  ['handGirth'],
-  ['headGirth'],
-  ['neckBaseGirth'],
-  ['shoulderLength'],
-  ['armLength', 'cervicalToWristLength'],
-  ['cervicalHeight'],
-  ['waistHeight'],
-]
-export const LINEN_USEFUL: readonly MeasureId[] = [
-  'stature',
-  'hipHeight',
-  'insideLegHeight',
-  'kneeHeight',
-  'calfGirth',
-  'forearmGirth',
-  'elbowGirth',
-]
 
 type Chosen = {
   hemLevel: 'knee' | 'midCalf' | 'ankle'

@@ -1,15 +1,14 @@
 import { type Body, lengthOf } from '../../measure/body.ts'
 import { chestOf } from '../fit-trunk.ts'
 import type { Levels } from '../levels.ts'
-import { named } from '../names.ts'
-import { cutPiece, straightSides } from '../pieces.ts'
-import { atRight, HANDS, QUARTERS } from '../places.ts'
+import { straightSides } from '../pieces.ts'
+import type { QUARTERS } from '../places.ts'
 import { toFives } from '../practice.ts'
-import { edgesOn, seam } from '../seams.ts'
 import { strideNeed } from '../stride.ts'
 import type { SeamFinish } from '../types.ts'
 import type { Assembly } from './assembly.ts'
 import type { SewnBody } from './body.ts'
+import { quarterGores } from './quarter-gores.ts'
 
 /** A skirt that flares by the gores cut off its own panels: what leaves the top is set, reversed, at the hem. mm. */
 export type Flared = {
@@ -85,36 +84,7 @@ export function reversedGores(body: SewnBody, { flare, length, hem, finish, allo
     { id: 'slant', allowance: allowances.wide },
     { id: 'straight', allowance: allowances.wide },
   ])
-  const copies = QUARTERS.map(({ id }) => ({ id, name: named('piece', 'gore', id), mirrored: atRight(id) }))
-  const pieces = [cutPiece('gore', { sides }, { copies, sizes: { width: flare, length } })]
-  const edge = edgesOn(pieces)
-  return {
-    pieces,
-    seams: [
-      ...QUARTERS.map(({ id, part, hand }) =>
-        seam({
-          ...{ id: `gore-${id}`, kind: 'gore', name: named('seam', 'gore', id), finish },
-          a: [edge('gore', 'slant', id)],
-          b: [body.skirt(part, hand)],
-        }),
-      ),
-      ...HANDS.map((hand) => {
-        const [front, back] = QUARTERS.filter((quarter) => quarter.hand === hand)
-        return seam({
-          ...{
-            id: `gore-to-gore-${hand}`,
-            kind: 'goreToGore',
-            name: named('seam', 'goreToGore', hand),
-            finish,
-          },
-          a: [edge('gore', 'straight', back!.id)],
-          b: [edge('gore', 'straight', front!.id)],
-        })
-      }),
-    ],
-    hems: [],
-  }
+  const sizes = { width: flare, length }
+  const side = ({ part, hand }: (typeof QUARTERS)[number]) => body.skirt(part, hand)
+  return quarterGores({ sides, sizes, toPanel: 'slant', outer: 'straight', finish, side })
 }
-
-/** The hem edges of such gores. */
-export const goreHems = ({ pieces }: Assembly) => QUARTERS.map(({ id }) => edgesOn(pieces)('gore', 'hem', id))

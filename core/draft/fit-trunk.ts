@@ -14,8 +14,6 @@ import {
 } from './practice.ts'
 import type { FitCheck } from './types.ts'
 
-const mend = (by: string) => phrase(`draft.mend.${by}` as PhraseCode)
-
 /** The larger of bust and chest, mm. */
 export const chestOf = (body: Body): number =>
   Math.max(lengthOf(body, 'bustGirth') ?? 0, lengthOf(body, 'chestGirth') ?? 0)
@@ -23,24 +21,28 @@ export const chestOf = (body: Body): number =>
 /** Round both shoulders with the arms down, mm: not measured, and taken as a part of the chest. */
 export const shouldersOf = (body: Body): number => chestOf(body) * SHOULDERS_TO_CHEST
 
-/** One question with a least or a most, mended by a named choice. */
-export const least = (
-  body: Body,
-  id: string,
-  garment: number,
-  needs: () => number,
-  by: string,
-  from: readonly MeasureId[] = [],
-): FitCheck => fitCheck(body, { id, from, bound: 'least', garment: () => garment, needs, mend: mend(by) })
+/** Asks one question of the fit report, mended by a named choice: the garment gives `garment`, the body `needs`. */
+const asks =
+  (bound: FitCheck['bound']) =>
+  (
+    body: Body,
+    id: string,
+    garment: number,
+    needs: () => number,
+    by: string,
+    from: readonly MeasureId[] = [],
+  ): FitCheck =>
+    fitCheck(body, {
+      id,
+      from,
+      bound,
+      garment: () => garment,
+      needs,
+      mend: phrase(`draft.mend.${by}` as PhraseCode),
+    })
 
-export const most = (
-  body: Body,
-  id: string,
-  garment: number,
-  needs: () => number,
-  by: string,
-  from: readonly MeasureId[] = [],
-): FitCheck => fitCheck(body, { id, from, bound: 'most', garment: () => garment, needs, mend: mend(by) })
+export const least = asks('least')
+export const most = asks('most')
 
 type Trunk = {
   levels: Levels

@@ -1,6 +1,6 @@
 import { mirroredPath, through } from '../geometry/path.ts'
 import { along, direction } from '../geometry/point.ts'
-import { arc, line, mirrorSegment, pathBox } from '../geometry/segment.ts'
+import { arc, line, pathBox } from '../geometry/segment.ts'
 import type { Path, Point } from '../geometry/types.ts'
 import { type Dip, neckEdge } from './shapes/neckline.ts'
 import type { Flat } from './types.ts'
@@ -139,6 +139,3 @@ export function flatPiece(outline: Path, seams: Path[] = []): Flat {
     sizes: [flatSize({ x, y: y + height }, { x, y }), flatSize({ x, y }, { x: x + width, y })],
   }
 }
-
-/** The same garment as seen with a path's left and right changed over. */
-export const mirroredLines = (paths: readonly Path[]): Path[] => paths.map((path) => path.map(mirrorSegment))

@@ -1,11 +1,8 @@
-import { NOTIONS_BY_PIECE, type Notion, type NotionId } from '../draft/types.ts'
+import type { Notion, NotionId } from '../draft/types.ts'
 import { type Money, priceOfLength, shareOf } from '../words/money.ts'
 
 /** What a piece, or a metre, of each notion costs. */
 export type NotionStock = Partial<Record<NotionId, Money>>
-
-/** Whether a notion is bought by the piece, and not by the metre. */
-export const byPiece = (id: NotionId): boolean => (NOTIONS_BY_PIECE as readonly string[]).includes(id)
 
 /** What a notion of a garment costs: whole pieces, or its length. */
 export const notionCost = (notion: Notion, price: Money): Money =>

@@ -30,7 +30,8 @@ export function sharedLays(lines: readonly Sharing[], buying: BuyingRules): Shar
   const byCloth = new Map<string, LineDraft[]>()
   for (const { line, plainLay } of lines) {
     const { id } = line.cloth
-    if (id === undefined || !plainLay || line.quantity !== 1) continue
+    const cuts = line.estimate.purchase.toBuy > 0
+    if (id === undefined || !plainLay || line.quantity !== 1 || !cuts) continue
     byCloth.set(id, [...(byCloth.get(id) ?? []), line])
   }
   return [...byCloth.values()].flatMap((group): SharedLay[] => {

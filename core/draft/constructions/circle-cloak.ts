@@ -4,6 +4,7 @@ import { type Body, lengthOf } from '../../measure/body.ts'
 import { phrase } from '../../words/phrase.ts'
 import { Refusal } from '../../words/refusal.ts'
 import type { LengthUnit } from '../../words/units.ts'
+import { hangingCautions } from '../cautions.ts'
 import { type Asked, type Choices, readChoices, refuseBoth, settled } from '../choices.ts'
 import { type Construction, refuseMissing } from '../construction.ts'
 import { cordsUnsafe } from '../cords.ts'
@@ -17,7 +18,7 @@ import { bandPiece, bandSewn } from '../parts/band.ts'
 import { inLining, liningOf } from '../parts/lining.ts'
 import { cutPiece } from '../pieces.ts'
 import { HANDS } from '../places.ts'
-import { allowancesFor, hemmed, MOST_FULLNESS, TAKEN_UP, toFives } from '../practice.ts'
+import { allowancesFor, hemmed, TAKEN_UP, toFives } from '../practice.ts'
 import { chainLength, edgesOn, hem, seam, takenUpSeam, totalsOf, turnedHem } from '../seams.ts'
 import { rectangle } from '../shapes/rectangle.ts'
 import { quarterRing } from '../shapes/round.ts'
@@ -117,12 +118,13 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
   const inner = pleated ? Math.max(close, meeting) : close
   if (inner < LEAST_NECK) throw new Refusal(phrase('refusal.draft.neckTooSmall'), 'circle')
   const hooded = chosen.hooded
+  if (hooded) refuseMissing({ required: [['headGirth']] }, body)
   const f: Figures = {
     ...{ quarters, inner, length, band: { length: around, depth: chosen.bandDepth } },
     hood: hooded
       ? {
-          width: chosen.hoodWidth ?? toFives((head ?? 560) * HOOD.width),
-          height: chosen.hoodHeight ?? toFives((head ?? 560) * HOOD.height),
+          width: chosen.hoodWidth ?? toFives(head! * HOOD.width),
+          height: chosen.hoodHeight ?? toFives(head! * HOOD.height),
         }
       : undefined,
     ...{ finish: chosen.seamFinish, hems: { bottom: chosen.bottomHem, front: chosen.frontHem }, tie: 0 },
@@ -203,9 +205,6 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
       clearsFloor(body, levels, length, 'cloakLength'),
     ],
     cautions: [
-      ...((2 * f.hems.bottom) / (inner + length) > MOST_FULLNESS
-        ? [phrase('draft.caution.hemPuckers', { depth: { mm: f.hems.bottom } })]
-        : []),
       ...(angle * (inner + shoulder) < shoulders + LEAST_ROOM
         ? [
             phrase('draft.caution.frontGap', {
@@ -215,8 +214,7 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
         : []),
       ...(ties && cordsUnsafe(body) ? [phrase('draft.caution.cloakTies')] : []),
       phrase('draft.caution.weakClosing'),
-      ...(levels.cervicalHeight - length < TRAILING ? [phrase('draft.caution.trailing')] : []),
-      phrase('draft.caution.flame'),
+      ...hangingCautions(cloak.hems, levels.cervicalHeight - length),
     ],
     notions,
     flat: flatCloak(f),
@@ -226,8 +224,6 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
 }
 
 const LEAST_NECK = 20
-/** Hems nearer to the floor than this trail by the fire and on the stairs (common practice), mm. */
-const TRAILING = 120
 
 /** Quarters from the wearer's left front round the back to her right front. */
 function sewn({ quarters, inner, length, band, hood, finish, hems }: Figures): Assembly {

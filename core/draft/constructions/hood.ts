@@ -5,6 +5,7 @@ import { type Body, lengthOf } from '../../measure/body.ts'
 import { phrase } from '../../words/phrase.ts'
 import { Refusal } from '../../words/refusal.ts'
 import type { LengthUnit } from '../../words/units.ts'
+import { hangingCautions } from '../cautions.ts'
 import { type Asked, type Choices, readChoices, settled } from '../choices.ts'
 import { type Construction, refuseMissing } from '../construction.ts'
 import { least, shouldersOf } from '../fit-trunk.ts'
@@ -166,13 +167,7 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
       least(body, 'shoulders', sweep, () => shoulders + LEAST_ROOM, 'capeSpread'),
       least(body, 'face', 2 * f.face, () => head * 0.9, 'faceOpening'),
     ],
-    cautions: [
-      ...(f.hems.bottom > (gore * MOST_FULLNESS) / 2 + 1e-9
-        ? [phrase('draft.caution.hemPuckers', { depth: { mm: f.hems.bottom } })]
-        : []),
-      ...(chosen.tail ? [phrase('draft.caution.catches')] : []),
-      phrase('draft.caution.flame'),
-    ],
+    cautions: [...(chosen.tail ? [phrase('draft.caution.catches')] : []), ...hangingCautions(outer.hems)],
     notions: buttons > 0 ? [{ notion: 'button', count: buttons }] : [],
     flat: flatHood(f),
     sizes: finishedSizes({
@@ -260,8 +255,8 @@ function sewn(f: Figures): Assembly {
             }),
           ),
         ]
-  const hem = (id: string, code: string, spans: ReturnType<typeof edge>[], depth: number) =>
-    turnedHem({ id, kind: 'edge', name: named('hem', code), spans, depth })
+  const hem = (id: string, code: string, spans: ReturnType<typeof edge>[], depth: number, fullness = 0) =>
+    turnedHem({ id, kind: 'edge', name: named('hem', code), spans, depth, fullness })
   const of = (id: string) => HANDS.map((hand) => edge('hoodSide', id, hand))
   return {
     pieces,
@@ -291,6 +286,7 @@ function sewn(f: Figures): Assembly {
         'cape',
         [...of('hem'), ...HANDS.map((hand) => edge('capeGore', 'hem', hand))],
         f.hems.bottom,
+        (2 * f.hems.bottom) / f.gore,
       ),
     ],
   }

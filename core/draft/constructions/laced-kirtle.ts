@@ -4,6 +4,7 @@ import type { Path } from '../../geometry/types.ts'
 import { type Body, lengthOf } from '../../measure/body.ts'
 import { phrase } from '../../words/phrase.ts'
 import type { LengthUnit } from '../../words/units.ts'
+import { hangingCautions } from '../cautions.ts'
 import { type Asked, readChoices, refuseBoth, settled } from '../choices.ts'
 import { type Construction, refuseMissing } from '../construction.ts'
 import { chestOf, clearsFloor, least, most } from '../fit-trunk.ts'
@@ -132,8 +133,7 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
     fit: fitReport(f, body),
     cautions: [
       phrase('draft.caution.toileFirst'),
-      ...(f.levels.cervicalHeight - f.length < 120 ? [phrase('draft.caution.trailing')] : []),
-      phrase('draft.caution.flame'),
+      ...hangingCautions(hems, f.levels.cervicalHeight - f.length),
     ],
     notions: [{ notion: 'lace', mm: lace }],
     flat: flatKirtle(f),

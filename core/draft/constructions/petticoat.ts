@@ -1,6 +1,7 @@
 import { type Body, lengthOf } from '../../measure/body.ts'
 import { phrase } from '../../words/phrase.ts'
 import type { LengthUnit } from '../../words/units.ts'
+import { hangingCautions } from '../cautions.ts'
 import { type Asked, type Choices, readChoices, settled } from '../choices.ts'
 import { type Construction, refuseMissing } from '../construction.ts'
 import { clearOfFloor, fitCheck } from '../fit.ts'
@@ -8,10 +9,11 @@ import { flatSkirt } from '../flat.ts'
 import { makingOf, work } from '../making.ts'
 import { finishedSizes, named } from '../names.ts'
 import { bandPiece, bandSewn } from '../parts/band.ts'
+import { takenUp } from '../parts/pleats.ts'
 import { allowancesFor, hemmed, TAKEN_UP } from '../practice.ts'
-import { seam, type TakenUp, totalsOf, turnedHem, wholeEdge } from '../seams.ts'
+import { seam, totalsOf, turnedHem, wholeEdge } from '../seams.ts'
 import { rectangle } from '../shapes/rectangle.ts'
-import type { Draft, Pleats, Span } from '../types.ts'
+import type { Draft, Span } from '../types.ts'
 import { assertSewable } from '../verify.ts'
 
 const CHOICES = {
@@ -30,12 +32,8 @@ const CHOICES = {
 } as const satisfies Choices
 
 /** All common practice, mm and parts of one. */
-const ROWS = 3
-/** Rows that hold cartridge pleats, and what the band overlaps under hooks. */
-const CARTRIDGE_ROWS = 2
+/** What the band overlaps under hooks. */
 const OVERLAP = 30
-/** Depth of a pleat unless it is asked otherwise: of a folded one, and of a cartridge. */
-const PLEAT = { folded: 25, cartridge: 8 }
 const OFF_FLOOR = 0.1
 const HIP_EASE = 150
 
@@ -178,7 +176,7 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
       }),
       clearOfFloor(body, length, phrase('draft.mend.skirtLength')),
     ],
-    cautions: [phrase('draft.caution.flame')],
+    cautions: hangingCautions(hems, height - length),
     notions: tied ? [] : [{ notion: 'hook', count: 2 }],
     flat: flatSkirt({
       band: around / 2,
@@ -190,28 +188,4 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
     sizes: finishedSizes({ skirtLength: length, sweep }),
     totals: totalsOf(pieces, seams, hems),
   })
-}
-
-/**
- * How the sweep is taken up into the band: drawn on threads; in folds, each of which takes twice its depth (knife:
- * L = F + 2dn) or four times it (box: two folds against each other); or in cartridges, standing tubes on two threads.
- */
-function takenUp(
-  way: 'gathered' | Pleats['kind'],
-  sweep: number,
-  band: number,
-  asked: number | undefined,
-): TakenUp {
-  if (way === 'gathered') return { gathers: ROWS }
-  if (way === 'cartridge') {
-    const depth = asked ?? PLEAT.cartridge
-    return {
-      pleats: { kind: way, depth, count: Math.max(1, Math.round(sweep / (2 * depth))) },
-      gathers: CARTRIDGE_ROWS,
-    }
-  }
-  const folds = way === 'knife' ? 2 : 4
-  const count = Math.max(1, Math.round((sweep - band) / (folds * (asked ?? PLEAT.folded))))
-  // The depth is what makes so many whole pleats come out even.
-  return { pleats: { kind: way, depth: (sweep - band) / (folds * count), count } }
 }

@@ -2,6 +2,7 @@ import { type Body, lengthOf } from '../../measure/body.ts'
 import { phrase } from '../../words/phrase.ts'
 import { Refusal } from '../../words/refusal.ts'
 import type { LengthUnit } from '../../words/units.ts'
+import { hangingCautions } from '../cautions.ts'
 import { type Asked, type Choices, readChoices, refuseBoth } from '../choices.ts'
 import { type Construction, refuseMissing } from '../construction.ts'
 import { cordsUnsafe } from '../cords.ts'
@@ -26,14 +27,14 @@ import { assertSewable } from '../verify.ts'
 const CHOICES = {
   hemLevel: { kind: 'option', options: ['knee', 'midCalf', 'ankle'], default: 'knee' },
   length: { kind: 'length', range: [450, 1800] },
-  chestEase: { kind: 'length', range: [80, 500], default: 180 },
+  chestEase: { kind: 'length', range: [20, 500], default: 180 },
   shoulder: { kind: 'option', options: ['seam', 'cutInOne'], default: 'cutInOne' },
   panelWidth: { kind: 'length', range: [250, 1000] },
   goreWidth: { kind: 'length', range: [30, 450] },
   neckWidth: { kind: 'length', range: [100, 500] },
   neckDepth: { kind: 'length', range: [20, 260] },
   neckEnd: { kind: 'option', options: ['drawn', 'hemmed'] },
-  armholeEase: { kind: 'length', range: [40, 300], default: 130 },
+  armholeEase: { kind: 'length', range: [0, 300], default: 130 },
   gusset: { kind: 'length', range: [40, 180] },
   sleeve: { kind: 'option', options: ['wrist', 'elbow'], default: 'elbow' },
   sleeveLength: { kind: 'length', range: [80, 1000] },
@@ -92,11 +93,12 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
   const { length, armhole, gusset, arm, flared, sleeveLength, head } = linen
   const { width } = flared
   const neck = neckOf(body, chosen, width)
-  const girths = [
-    measure('handGirth') + THUMB - BAND.ease,
-    lengthOf(body, 'elbowGirth') ?? measure('upperArmGirth') * 0.9,
-  ]
-  const bandLength = Math.min(head, toFives(Math.max(...girths) + BAND.ease))
+  // A band lets the hand through, and goes round what lies where the sleeve ends.
+  const round =
+    sleeveLength < linen.places.forearm
+      ? (lengthOf(body, 'elbowGirth') ?? measure('upperArmGirth') * 0.9) + BAND.ease
+      : 0
+  const bandLength = Math.min(head, toFives(Math.max(measure('handGirth') + THUMB, round)))
   const banded = chosen.sleeveEnd === 'banded'
   const finish = chosen.seamFinish
   const allowances = allowancesFor(finish)
@@ -175,7 +177,10 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
       headPasses(body, perimeter, 'neckWidth'),
       ...(drawn ? [] : [most(body, 'neckStays', neck.width, () => neck.widest, 'neckWidth')]),
     ],
-    cautions: [...(drawn ? [phrase('draft.caution.cordEnds')] : []), phrase('draft.caution.flame')],
+    cautions: [
+      ...(drawn ? [phrase('draft.caution.cordEnds')] : []),
+      ...hangingCautions(hems, linen.levels.cervicalHeight - length),
+    ],
     notions: drawn ? [{ notion: 'tape', mm: perimeter + TO_TIE }] : [],
     flat: flatBody({
       ...{ half: width / 2, length, neck, armhole, gusset },

@@ -32,7 +32,7 @@ const CHOICES = {
   shoulderWidth: { kind: 'length', range: [40, 400] },
   neckGusset: { kind: 'length', range: [20, 180], default: 75 },
   collarLength: { kind: 'length', range: [200, 700] },
-  collarDepth: { kind: 'length', range: [20, 140], default: 75 },
+  collarDepth: { kind: 'length', range: [20, 160], default: 75 },
   slitLength: { kind: 'length', range: [80, 450], default: 270 },
   armholeDepth: { kind: 'length', range: [80, 450] },
   gusset: { kind: 'length', range: [40, 260], default: 130 },

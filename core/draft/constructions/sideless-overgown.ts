@@ -5,6 +5,7 @@ import { type Body, lengthOf } from '../../measure/body.ts'
 import { phrase } from '../../words/phrase.ts'
 import { Refusal } from '../../words/refusal.ts'
 import type { LengthUnit } from '../../words/units.ts'
+import { hangingCautions } from '../cautions.ts'
 import { type Asked, type Choices, readChoices, refuseBoth, settled } from '../choices.ts'
 import { type Construction, refuseMissing } from '../construction.ts'
 import { chestOf, clearsFloor, headPasses, least, most } from '../fit-trunk.ts'
@@ -28,7 +29,7 @@ import { assertSewable } from '../verify.ts'
 const CHOICES = {
   hemLevel: { kind: 'option', options: ['midCalf', 'ankle'], default: 'ankle' },
   length: { kind: 'length', range: [600, 1800] },
-  hipEase: { kind: 'length', range: [80, 500], default: 160 },
+  hipEase: { kind: 'length', range: [0, 500], default: 160 },
   openTo: { kind: 'option', options: ['waist', 'highHip', 'hip'], default: 'hip' },
   openingDepth: { kind: 'length', range: [10, 160], default: 60 },
   neckDepth: { kind: 'length', range: [60, 300], default: 130 },
@@ -245,10 +246,7 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
       least(body, 'stride', sweep, () => need, 'goreSpread', ['calfGirth']),
       clearsFloor(body, levels, length, 'length'),
     ],
-    cautions: [
-      ...(levels.cervicalHeight - length < TRAILING ? [phrase('draft.caution.trailing')] : []),
-      phrase('draft.caution.flame'),
-    ],
+    cautions: hangingCautions(gown.hems, levels.cervicalHeight - length),
     notions: [],
     flat: flatGown(f, radius, angle),
     sizes: finishedSizes({ length, sweep, opening: open }),
@@ -256,7 +254,6 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
   })
 }
 
-const TRAILING = 120
 const at = (x: number, y: number): Point => ({ x, y })
 
 /** From the hip up to the shoulder at the drawn right, hollowed towards the middle. */

@@ -1,6 +1,7 @@
 import { type Body, lengthOf } from '../../measure/body.ts'
 import { phrase } from '../../words/phrase.ts'
 import type { LengthUnit } from '../../words/units.ts'
+import { hangingCautions } from '../cautions.ts'
 import { type Asked, type Choices, readChoices, refuseBoth } from '../choices.ts'
 import { type Construction, refuseMissing } from '../construction.ts'
 import { cordsUnsafe } from '../cords.ts'
@@ -26,7 +27,7 @@ import { assertSewable } from '../verify.ts'
 const CHOICES = {
   hemLevel: { kind: 'option', options: ['knee', 'midCalf', 'ankle'], default: 'midCalf' },
   length: { kind: 'length', range: [450, 1800] },
-  chestEase: { kind: 'length', range: [80, 600], default: 240 },
+  chestEase: { kind: 'length', range: [20, 600], default: 240 },
   shoulder: { kind: 'option', options: ['seam', 'cutInOne'], default: 'cutInOne' },
   panelWidth: { kind: 'length', range: [250, 1000] },
   goreWidth: { kind: 'length', range: [30, 450] },
@@ -35,7 +36,7 @@ const CHOICES = {
   bandDepth: { kind: 'length', range: [8, 80], default: 25 },
   slitLength: { kind: 'length', range: [80, 450], default: 240 },
   closing: { kind: 'option', options: ['hooks', 'ties'] },
-  armholeEase: { kind: 'length', range: [40, 300], default: 150 },
+  armholeEase: { kind: 'length', range: [0, 300], default: 150 },
   gusset: { kind: 'length', range: [40, 180] },
   sleeve: { kind: 'option', options: ['wrist', 'elbow'], default: 'wrist' },
   sleeveLength: { kind: 'length', range: [80, 1000] },
@@ -100,7 +101,8 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
   )
   const neckBand = toFives(round) + (tie > 0 ? 0 : OVERLAP)
   const neck = gatheredNeck(base, neckBand * chosen.fullness, width)
-  const low = chosen.sleeve === 'elbow' || chosen.sleeveLength !== undefined ? 'elbowGirth' : 'wristGirth'
+  // A band goes round what lies where the sleeve ends.
+  const low = sleeveLength < linen.places.forearm ? 'elbowGirth' : 'wristGirth'
   const girth = lengthOf(body, low) ?? lengthOf(body, 'upperArmGirth')!
   const cuff = {
     length: Math.min(head, toFives(girth + CUFF_EASE) + OVERLAP),
@@ -170,7 +172,10 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
         ['neckGirth'],
       ),
     ],
-    cautions: [...(tie > 0 ? [phrase('draft.caution.cordEnds')] : []), phrase('draft.caution.flame')],
+    cautions: [
+      ...(tie > 0 ? [phrase('draft.caution.cordEnds')] : []),
+      ...hangingCautions(hems, linen.levels.cervicalHeight - length),
+    ],
     notions,
     flat: flatBody({
       ...{ half: width / 2, length, neck: { ...neck, width: neckBand / Math.PI }, slit, armhole, gusset },

@@ -4,6 +4,7 @@ import { type Body, lengthOf } from '../../measure/body.ts'
 import { phrase } from '../../words/phrase.ts'
 import { Refusal } from '../../words/refusal.ts'
 import type { LengthUnit } from '../../words/units.ts'
+import { hangingCautions } from '../cautions.ts'
 import { type Asked, type Choices, readChoices, refuseBoth, settled } from '../choices.ts'
 import { type Construction, refuseMissing } from '../construction.ts'
 import { chestOf, clearsFloor, least, shouldersOf } from '../fit-trunk.ts'
@@ -26,7 +27,7 @@ import { assertSewable } from '../verify.ts'
 const CHOICES = {
   hemLevel: { kind: 'option', options: ['knee', 'midCalf', 'ankle'], default: 'ankle' },
   dressLength: { kind: 'length', range: [400, 1600] },
-  chestEase: { kind: 'length', range: [60, 400], default: 120 },
+  chestEase: { kind: 'length', range: [0, 400], default: 120 },
   goreTop: { kind: 'option', options: ['waist', 'highHip', 'hip'], default: 'waist' },
   goreSpread: { kind: 'length', range: [50, 1200] },
   strapLength: { kind: 'length', range: [150, 900] },
@@ -228,20 +229,13 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
       ]),
       clearsFloor(body, levels, length + levels.armpit, 'dressLength'),
     ],
-    cautions: [
-      ...(levels.cervicalHeight - levels.armpit - length < TRAILING
-        ? [phrase('draft.caution.trailing')]
-        : []),
-      phrase('draft.caution.flame'),
-    ],
+    cautions: hangingCautions(hems, levels.cervicalHeight - levels.armpit - length),
     notions: [{ notion: 'clasp', count: 2 }],
     flat: flatDress(width / 2, length, { from: goreTop, radius, angle, strap: levels.armpit }),
     sizes: finishedSizes({ armpitToHem: length, chest: around, sweep }),
     totals: totalsOf(pieces, seams, hems),
   })
 }
-
-const TRAILING = 120
 
 type Wanted = {
   length: number

@@ -1,6 +1,5 @@
 import { SEAM_WALK } from '../../geometry/tolerance.ts'
 import type { Body } from '../../measure/body.ts'
-import { lengthOf } from '../../measure/body.ts'
 import type { MeasureId } from '../../measure/vocabulary.ts'
 import { edgeWord } from '../../words/own-edges.ts'
 import { type Phrase, phrase } from '../../words/phrase.ts'
@@ -14,7 +13,7 @@ import { chainLength, seam, takenUpSeam, totalsOf, turnedHem, wholeEdge } from '
 import type { Draft, Hem, Piece, Seam } from '../types.ts'
 import { assertSewable } from '../verify.ts'
 import type { OwnConstruction, OwnEdge, OwnLength } from './definition.ts'
-import { type SizedPiece, sizedPieces } from './lengths.ts'
+import { measured, type SizedPiece, sizedPieces, standsFor } from './lengths.ts'
 import { unfolded } from './unfolded.ts'
 
 /** A maker's own words, as they stand. */
@@ -59,7 +58,7 @@ export function tryOwn(own: OwnConstruction, id: string, body: Body): Tried {
 
 /** A construction of her own as the rest of the planner takes one. */
 export function constructionFrom(own: OwnConstruction, id: string): Construction {
-  const required = measuresIn(own).map((measure) => [measure])
+  const required = measuresIn(own).map(standsFor)
   return {
     ...{ id, title: ownWords(own.name), summary: ownWords(own.summary), period: phrase('draft.own.period') },
     ...{ sources: [], required, useful: [], choices: {}, often: [], finishPlan: 'machineWhereHidden' },
@@ -208,9 +207,14 @@ function draftOf(own: OwnConstruction, id: string, body: Body, pieces: Piece[]):
     ]),
     fit: own.fit.map(({ name, measure, ease, edges }) => ({
       ...fitCheck(body, {
-        ...{ id: 'own', from: [measure], bound: 'least', mend: phrase('draft.own.mend', { name }) },
+        ...{
+          id: 'own',
+          from: measured(body, measure) === undefined ? [measure] : [],
+          bound: 'least',
+          mend: phrase('draft.own.mend', { name }),
+        },
         garment: () => chainLength(spans(edges)),
-        needs: () => lengthOf(body, measure)! + ease,
+        needs: () => measured(body, measure)! + ease,
       }),
       name: ownWords(name),
     })),

@@ -1,5 +1,6 @@
 import { pathLength } from '../../geometry/path.ts'
 import { type Body, lengthOf } from '../../measure/body.ts'
+import type { MeasureId } from '../../measure/vocabulary.ts'
 import { phrase } from '../../words/phrase.ts'
 import { Refusal } from '../../words/refusal.ts'
 import type { OwnConstruction, OwnLength, OwnPiece } from './definition.ts'
@@ -68,7 +69,7 @@ function mmOf(
 ): number {
   if ('fixed' in length) return length.fixed
   if ('edge' in length) return edgeLength(length.of, length.edge, piece) * length.factor
-  const mm = lengthOf(body, length.measure)
+  const mm = measured(body, length.measure)
   if (mm === undefined)
     throw new Refusal(
       phrase('refusal.draft.missing', { measure: phrase(`measure.name.${length.measure}`) }),
@@ -76,6 +77,20 @@ function mmOf(
     )
   return mm * length.factor + length.ease
 }
+
+/** A measure that does duty for another that was not taken: the fullest girth has one name on women, another on men. */
+export const standsFor = (measure: MeasureId): MeasureId[] =>
+  measure === 'bustGirth'
+    ? [measure, 'chestGirth']
+    : measure === 'chestGirth'
+      ? [measure, 'bustGirth']
+      : [measure]
+
+/** The measure, or what stands for it, mm. */
+export const measured = (body: Body, measure: MeasureId): number | undefined =>
+  standsFor(measure)
+    .map((id) => lengthOf(body, id))
+    .find((mm) => mm !== undefined)
 
 function checked(mm: number, { name }: OwnPiece, what: string): number {
   if (Number.isFinite(mm) && mm >= (what === 'innerRadius' ? 1 : LEAST) && mm <= MOST) return mm

@@ -1,13 +1,13 @@
 import type { Body } from '../../../measure/body.ts'
 import { type Phrase, phrase } from '../../../words/phrase.ts'
+import { hangingCautions } from '../../cautions.ts'
 import { type Asked, refuseBoth, settled } from '../../choices.ts'
 import { flatBody } from '../../flat.ts'
 import { finishedSizes } from '../../names.ts'
 import { assembled } from '../../parts/assembly.ts'
 import { liningOf } from '../../parts/lining.ts'
-import { MOST_FULLNESS } from '../../practice.ts'
 import { totalsOf } from '../../seams.ts'
-import type { ChoiceValue, Draft, Flat, Notion } from '../../types.ts'
+import type { ChoiceValue, Draft, Flat, Hem, Notion } from '../../types.ts'
 import { assertSewable } from '../../verify.ts'
 import type { UndertunicChoices } from './choices.ts'
 import { facings } from './facings.ts'
@@ -61,7 +61,7 @@ export function draftTunic(
   return assertSewable({
     ...{ construction, choices: used(figures), pieces, seams, hems },
     steps: stepsOf(figures, { pieces, seams, hems }, extras),
-    ...{ fit: fitReport(figures, body), cautions: cautionsOf(figures), notions: extras.notions },
+    ...{ fit: fitReport(figures, body), cautions: cautionsOf(figures, outer.hems), notions: extras.notions },
     ...{ flat: flatOf(figures), sizes: sizesOf(figures), totals: totalsOf(pieces, seams, hems) },
   })
 }
@@ -127,20 +127,13 @@ export function describeTunic({ choices, sizes }: Draft): Phrase[] {
   ]
 }
 
-/** Hems nearer to the floor than this trail by the fire and on the stairs (common practice), mm. */
-const TRAILING = 120
-
-function cautionsOf(f: Figures): Phrase[] {
+function cautionsOf(f: Figures, hems: readonly Hem[]): Phrase[] {
   const { routesDiffer } = f.sleeve
   return [
     ...(routesDiffer === undefined
       ? []
       : [phrase('draft.caution.armRoutes', { difference: { mm: routesDiffer } })]),
     ...(f.goreLowered ? [phrase('draft.caution.goreLowered', { top: { mm: f.skirt.goreTop } })] : []),
-    ...(f.hems.bottom.fullness > MOST_FULLNESS + 1e-9
-      ? [phrase('draft.caution.hemPuckers', { depth: { mm: f.hems.bottom.depth } })]
-      : []),
-    ...(f.levels.cervicalHeight - f.length < TRAILING ? [phrase('draft.caution.trailing')] : []),
-    phrase('draft.caution.flame'),
+    ...hangingCautions(hems, f.levels.cervicalHeight - f.length),
   ]
 }

@@ -9,7 +9,7 @@ import type { Chosen } from '../../choices.ts'
 import { chestOf } from '../../fit-trunk.ts'
 import { type Lacing, lacingOf } from '../../lacing.ts'
 import { ELBOW_ON_ARM, FOREARM_ON_ARM, type Levels, levelsOf } from '../../levels.ts'
-import { ARM_EASE, MOST_FULLNESS, THUMB, toFives } from '../../practice.ts'
+import { ARM_EASE, DEEPEST_DEFAULT_HEM, MOST_FULLNESS, THUMB, toFives } from '../../practice.ts'
 import { capOfLength } from '../../shapes/cap.ts'
 import { strideNeed } from '../../stride.ts'
 import type { CHOICES } from './choices.ts'
@@ -132,7 +132,7 @@ export function figuresOf(body: Body, chosen: Chosen<typeof CHOICES>): Figures {
     lacing: lacingOf(opening, chosen.eyeletSpacing, gap),
     gore: { radius, angle, count },
     sleeve: chosen.kirtleSleeve === 'none' ? undefined : sleeveOf(body, plain),
-    hems: { bottom: Math.min(chosen.bottomHem, gentle) },
+    hems: { bottom: chosen.bottomHem ?? Math.min(DEEPEST_DEFAULT_HEM, gentle) },
     sweep: around + count * radius * angle,
   }
 }

@@ -312,7 +312,7 @@ export const garments = {
   'draft.period.hose': '12th to 15th century',
   'draft.summary.hose':
     'Two legs cut on the cross so that they cling, one seam behind each, footed or not, held up by points.',
-  'draft.describe.hose': 'A pair of hose cut on the cross, {length} high from the ankle.',
+  'draft.describe.hose': 'A pair of hose cut on the cross, {length} high from the floor.',
   'draft.describe.hoseFoot.footed': 'Footed.',
   'draft.describe.hoseFoot.footless': 'Ending at the ankle.',
   'draft.describe.points': 'Held up by {points} points.',

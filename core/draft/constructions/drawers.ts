@@ -18,7 +18,7 @@ import { assertSewable } from '../verify.ts'
 
 const CHOICES = {
   drawersLength: { kind: 'option', options: ['aboveKnee', 'belowKnee', 'ankle'], default: 'belowKnee' },
-  hipEase: { kind: 'length', range: [100, 900] },
+  hipEase: { kind: 'length', range: [40, 900] },
   crotchGusset: { kind: 'length', range: [80, 260], default: 160 },
   rise: { kind: 'length', range: [120, 700] },
   casing: { kind: 'length', range: [12, 60], default: 25 },

@@ -8,7 +8,7 @@ import type { LengthUnit } from '../../words/units.ts'
 import { hangingCautions } from '../cautions.ts'
 import { type Asked, type Choices, readChoices, refuseBoth, settled } from '../choices.ts'
 import { type Construction, refuseMissing } from '../construction.ts'
-import { chestOf, clearsFloor, headPasses, least, most } from '../fit-trunk.ts'
+import { chestOf, clearsFloor, headPasses, least } from '../fit-trunk.ts'
 import { bothHalves, overallSizes } from '../flat.ts'
 import { levelsOf } from '../levels.ts'
 import { makingOf, work, worthDoing } from '../making.ts'
@@ -236,13 +236,6 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
         'hipEase',
       ),
       headPasses(body, perimeter, 'neckDepth'),
-      most(
-        body,
-        'neckStays',
-        f.neck.width,
-        () => base + 2 * measure('shoulderLength') - 2 * SHOULDER_HOLD,
-        'neckDepth',
-      ),
       least(body, 'stride', sweep, () => need, 'goreSpread', ['calfGirth']),
       clearsFloor(body, levels, length, 'length'),
     ],

@@ -163,14 +163,6 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
         'cuffOpening',
       ),
       headPasses(body, neckBand + 2 * slit, 'slitLength'),
-      least(
-        body,
-        'collarCloses',
-        neckBand - (tie > 0 ? 0 : OVERLAP),
-        () => lengthOf(body, 'neckGirth')!,
-        'neckHeight',
-        ['neckGirth'],
-      ),
     ],
     cautions: [
       ...(tie > 0 ? [phrase('draft.caution.cordEnds')] : []),

@@ -27,7 +27,7 @@ import { assertSewable } from '../verify.ts'
 const CHOICES = {
   hemLevel: { kind: 'option', options: ['knee', 'midCalf', 'ankle'], default: 'ankle' },
   dressLength: { kind: 'length', range: [400, 1600] },
-  chestEase: { kind: 'length', range: [0, 400], default: 120 },
+  chestEase: { kind: 'length', range: [0, 800] },
   goreTop: { kind: 'option', options: ['waist', 'highHip', 'hip'], default: 'waist' },
   goreSpread: { kind: 'length', range: [50, 1200] },
   strapLength: { kind: 'length', range: [150, 900] },
@@ -41,6 +41,8 @@ const CHOICES = {
 /** How far a strap overlaps the dress behind, and what it has to spare over the shoulder (common practice), mm. */
 const SEWN_ON = 15
 const STRAP_ROOM = 40
+/** Over the shift that is worn beneath (common practice), mm. */
+const USUAL_EASE = 120
 /** Room beyond the shoulders for a dress without opening that goes on over the head, arms first. */
 const OVER_THE_HEAD = 0.95
 const SHORTEST = 100
@@ -150,6 +152,7 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
     choices: settled({
       ...chosen,
       dressLength: length,
+      chestEase: around - chestOf(body),
       goreSpread: radius * angle,
       strapLength: straps.strap,
     }),
@@ -241,18 +244,22 @@ type Wanted = {
   length: number
   goreTop: number
   radius: number
-  chestEase: number
+  chestEase: number | undefined
   goreSpread: number | undefined
 }
 
-/** Girth at the top, and the angle of the gores: as asked, or what hip and stride need. */
+/** Girth at the top, and the angle of the gores: as asked, or what waist, shoulders, hip and stride need. */
 function skirtOf(body: Body, levels: Levels, { length, goreTop, radius, chestEase, goreSpread }: Wanted) {
   const atHip = Math.min(radius, Math.max(0, levels.hip - levels.armpit - goreTop))
-  const straight = Math.max(
-    chestOf(body) + chestEase,
-    lengthOf(body, 'waistGirth')! + LEAST_EASE,
-    OVER_THE_HEAD * shouldersOf(body),
-  )
+  const chest = chestOf(body)
+  const straight =
+    chestEase === undefined
+      ? Math.max(
+          chest + USUAL_EASE,
+          lengthOf(body, 'waistGirth')! + LEAST_EASE,
+          OVER_THE_HEAD * shouldersOf(body),
+        )
+      : chest + chestEase
   const hip = lengthOf(body, 'hipGirth')!
   const need = Math.max(hip + LEAST_EASE, hip * (1 + SEAT_SPREAD)) + 10
   const forHip = atHip > 0 && length >= levels.hip - levels.armpit ? (need - straight) / (4 * atHip) : 0

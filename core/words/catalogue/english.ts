@@ -1,3 +1,4 @@
+import { choices } from './english/choices.ts'
 import { draft } from './english/draft.ts'
 import { garments } from './english/garments.ts'
 import { house } from './english/house.ts'
@@ -6,6 +7,7 @@ import { lengthsAndMoney } from './english/lengths-and-money.ts'
 import { measure } from './english/measure.ts'
 import { own } from './english/own.ts'
 import { paper } from './english/paper.ts'
+import { parts } from './english/parts.ts'
 import { price } from './english/price.ts'
 import { quote } from './english/quote.ts'
 import { screen } from './english/screen.ts'
@@ -19,8 +21,10 @@ import { sew } from './english/sew.ts'
 export const english = {
   ...lengthsAndMoney,
   ...measure,
-  ...draft,
   ...garments,
+  ...choices,
+  ...parts,
+  ...draft,
   ...own,
   ...lay,
   ...sew,

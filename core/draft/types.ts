@@ -190,7 +190,8 @@ export type FitCheck = {
 /** Small things that are bought by the piece or by the length, and not cut from the cloth. */
 export const NOTIONS_BY_PIECE = ['button', 'hook', 'clasp', 'point'] as const
 export const NOTIONS_BY_LENGTH = ['lace', 'cord', 'tape', 'trim'] as const
-export type NotionId = (typeof NOTIONS_BY_PIECE)[number] | (typeof NOTIONS_BY_LENGTH)[number]
+export const NOTIONS = [...NOTIONS_BY_PIECE, ...NOTIONS_BY_LENGTH] as const
+export type NotionId = (typeof NOTIONS)[number]
 
 /** How many of a notion, or how long, mm. */
 export type Notion = { notion: NotionId; count: number } | { notion: NotionId; mm: number }

@@ -1,5 +1,6 @@
 import { z } from 'zod'
-import { NOTIONS_BY_LENGTH, NOTIONS_BY_PIECE, type NotionId } from '../draft/types.ts'
+import { NOTIONS, type NotionId } from '../draft/types.ts'
+import type { NotionStock } from '../price/notions.ts'
 import type { WorkroomSettings } from '../quote/settings.ts'
 import { SKILLS } from '../sew/types.ts'
 import { findWorkroom, insertWorkroom, updateSettings } from '../store/workrooms.ts'
@@ -30,7 +31,6 @@ export function readerOf(context: Pick<Context, 'store'>): Reader {
 const text = inputs.line
 const basisPoints = z.int().min(0).max(10_000)
 const { money } = inputs
-const NOTIONS: readonly NotionId[] = [...NOTIONS_BY_PIECE, ...NOTIONS_BY_LENGTH]
 const thread = z.strictObject({
   name: inputs.named,
   metresPerReel: z.number().min(1).max(100_000),
@@ -87,13 +87,15 @@ const changes = z.strictObject({
     .partial()
     .optional(),
   threadStock: z.strictObject({ hand: thread, machine: thread }).optional(),
+  // A price of nothing at all (null) is taken away: the notion is not charged for.
   notionStock: z
     .strictObject(
-      Object.fromEntries(NOTIONS.map((id) => [id, money.optional()])) as Record<
+      Object.fromEntries(NOTIONS.map((id) => [id, money.nullable()])) as Record<
         NotionId,
-        z.ZodOptional<typeof money>
+        z.ZodNullable<typeof money>
       >,
     )
+    .partial()
     .optional(),
   validityDays: z.int().min(1).max(366).optional(),
   terms: z.array(text(400)).max(20).optional(),
@@ -150,10 +152,15 @@ function merged(settings: WorkroomSettings, asked: Changes): WorkroomSettings {
     ...given(rest),
     letterhead: { ...settings.letterhead, ...given(letterhead) },
     rates: { ...settings.rates, ...given(rates) },
-    ...(notionStock === undefined ? {} : { notionStock: { ...settings.notionStock, ...given(notionStock) } }),
+    ...(notionStock === undefined
+      ? {}
+      : { notionStock: priced({ ...settings.notionStock, ...notionStock }) }),
     buying: { ...settings.buying, ...inMillimetres, ...(margin === undefined ? {} : { margin }) },
   }
 }
+
+const priced = (prices: { [id in NotionId]?: Money | null | undefined }): NotionStock =>
+  Object.fromEntries(Object.entries(prices).flatMap(([id, price]) => (price ? [[id, price]] : [])))
 
 /** The fields that were given. */
 type Given<T> = { [K in keyof T]?: Exclude<T[K], undefined> }

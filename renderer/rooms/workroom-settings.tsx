@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import { NOTIONS, NOTIONS_BY_PIECE, type NotionId } from '../../core/draft/types.ts'
 import { type Money, minorDigits } from '../../core/words/money.ts'
 import { WORKROOM_UNITS, type WorkroomUnit } from '../../core/words/units.ts'
 import type { OutputOf } from '../../core/workroom.ts'
@@ -35,6 +36,7 @@ function SettingsForm({
   const { workroom } = useHouse()
   const tell = useTell()
   const [typed, setTyped] = useState(() => written(settings))
+  const [notions, setNotions] = useState(() => writtenNotions(settings))
   const doing = useDoing()
   const field = (id: keyof typeof typed, label = tell(`screen.settings.${id as 'name'}`)) => (
     <TextField
@@ -53,7 +55,7 @@ function SettingsForm({
   )
   const keep = () =>
     doing
-      .run(() => workroom.ask('settings.set', { revision, changes: changesOf(typed, settings) }))
+      .run(() => workroom.ask('settings.set', { revision, changes: changesOf(typed, notions, settings) }))
       .then((done) => done && onKept())
   return (
     <form
@@ -103,6 +105,22 @@ function SettingsForm({
           {field('deposit')}
         </div>
       </section>
+      <section className="sheet stack">
+        <h2>{tell('screen.settings.notions', { currency: settings.rates.currency })}</h2>
+        <p className="quiet">{tell('screen.settings.notionsAbout')}</p>
+        <div className="columns">
+          {NOTIONS.map((id) => (
+            <TextField
+              key={id}
+              label={tell(`screen.settings.${isByPiece(id) ? 'each' : 'metreOf'}`, {
+                notion: tell(`draft.notion.${id}`),
+              })}
+              value={notions[id]}
+              onChange={(text) => setNotions((before) => ({ ...before, [id]: text }))}
+            />
+          ))}
+        </div>
+      </section>
       <Refusal sentence={doing.refused?.message} />
       <div>
         <Button main type="submit" busy={doing.busy}>
@@ -113,10 +131,19 @@ function SettingsForm({
   )
 }
 
+const isByPiece = (id: NotionId): boolean => (NOTIONS_BY_PIECE as readonly NotionId[]).includes(id)
+
+const amount = ({ minor, currency }: Money): string =>
+  (minor / 10 ** minorDigits(currency)).toFixed(minorDigits(currency))
+
+/** Prices of notions as they stand in the form: empty where there is none. */
+const writtenNotions = ({ notionStock = {} }: Settings) =>
+  Object.fromEntries(
+    NOTIONS.map((id) => [id, notionStock[id] === undefined ? '' : amount(notionStock[id])]),
+  ) as Record<NotionId, string>
+
 /** The settings as they stand in the form. */
 function written({ letterhead, rates, validityDays }: Settings) {
-  const amount = ({ minor, currency }: Money) =>
-    (minor / 10 ** minorDigits(currency)).toFixed(minorDigits(currency))
   const { currency } = rates
   return {
     name: letterhead.name,
@@ -142,7 +169,11 @@ function written({ letterhead, rates, validityDays }: Settings) {
 }
 
 /** What the form says, for the workroom to check: a number that is none is left for it to refuse. */
-function changesOf(typed: ReturnType<typeof written>, { rates }: Settings) {
+function changesOf(
+  typed: ReturnType<typeof written>,
+  notions: Record<NotionId, string>,
+  { rates }: Settings,
+) {
   const { currency } = rates
   const number = (text: string) => Number(text.trim().replace(',', '.'))
   const minor = (text: string) => Math.round(number(text) * 10 ** minorDigits(currency))
@@ -158,6 +189,9 @@ function changesOf(typed: ReturnType<typeof written>, { rates }: Settings) {
       unit: typed.unit as WorkroomUnit,
     },
     validityDays: number(typed.validityDays),
+    notionStock: Object.fromEntries(
+      NOTIONS.map((id) => [id, notions[id].trim() === '' ? null : money(notions[id])]),
+    ),
     rates: {
       perHour: {
         handSewing: money(typed.handSewing),

@@ -164,3 +164,22 @@ describe('a garment that needs a toile', () => {
     await done('stage.tick', cut)
   })
 })
+
+describe('a notion', () => {
+  test('costs what the workroom says, and nothing once its price is taken away', async () => {
+    const { done, line } = await begun()
+    const { wearerId: _, ...garment } = line
+    const hooks = async () => {
+      const { price } = await done<Estimate>('garment.estimate', { ...garment, construction: 'smock' })
+      return price.lines.filter(({ kind }) => kind === 'notion').map(({ amount }) => amount.minor)
+    }
+    const priced = async (hook: object | null) => {
+      const { revision } = await done<{ revision: number }>('settings.get', {})
+      await done('settings.set', { revision, changes: { notionStock: { hook } } })
+    }
+    await priced({ minor: 35, currency: 'GBP' })
+    expect(await hooks()).toEqual([2 * 35])
+    await priced(null)
+    expect(await hooks()).toEqual([])
+  })
+})

@@ -254,5 +254,10 @@ export const screen = {
   'screen.settings.tax': 'Tax, %',
   'screen.settings.rounding': 'Prices are rounded up to steps of',
   'screen.settings.deposit': 'Deposit, %',
+  'screen.settings.notions': 'What notions cost, in {currency}',
+  'screen.settings.notionsAbout':
+    'Put on every garment that needs them. Leave empty what you do not charge for by itself.',
+  'screen.settings.each': '{notion}, each',
+  'screen.settings.metreOf': '{notion}, a metre',
   'screen.settings.keep': 'Keep these settings',
 } as const

@@ -11,7 +11,7 @@ export const work = (operation: OperationId, quantity: number): Work => ({ opera
 
 /**
  * What every garment's making begins and ends with, and how its steps are written. Quantities of operations:
- * square metres of cloth to wash and press, pieces to lay out, metres to cut and press open.
+ * square metres of cloth to wash and press, pieces to lay out and to cut, metres to cut and press open.
  */
 export function makingOf(pieces: readonly Piece[], seams: readonly Seam[], hems: readonly Hem[]) {
   const clothArea = sum(pieces, ({ cut, copies }) => (copies.length * signedArea(cut)) / 1e6)
@@ -38,10 +38,21 @@ export function makingOf(pieces: readonly Piece[], seams: readonly Seam[], hems:
         'dust',
         'iron',
       ]),
-      step('cut', 'cut', [work('layOut', copies), work('cutOut', cutEdge)], NOTHING, ['blades']),
+      step(
+        'cut',
+        'cut',
+        [work('layOut', copies), work('cutOut', cutEdge), work('cutPiece', copies)],
+        NOTHING,
+        ['blades'],
+      ),
     ],
     pressSeams: step('pressSeams', 'sew', [work('pressSeams', seamMetres)], NOTHING, ['iron']),
-    after: [step('finish', 'finish', [work('finalPress', clothArea)], NOTHING, ['iron', 'needles'])],
+    after: [
+      step('finish', 'finish', [work('finalPress', clothArea), work('pack', 1)], NOTHING, [
+        'iron',
+        'needles',
+      ]),
+    ],
   }
 }
 

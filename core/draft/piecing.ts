@@ -338,7 +338,9 @@ function onParts(span: Span, portions: readonly Portion[], strip: Piece): Span[]
 const more =
   (strips: number, join: number) =>
   (work: Step['operations'][number]): Step['operations'][number] => {
-    const by = { layOut: strips, cutOut: (2 * join) / 1000 } as Partial<Record<typeof work.operation, number>>
+    const by = { layOut: strips, cutPiece: strips, cutOut: (2 * join) / 1000 } as Partial<
+      Record<typeof work.operation, number>
+    >
     return { ...work, quantity: work.quantity + (by[work.operation] ?? 0) }
   }
 

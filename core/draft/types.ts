@@ -136,6 +136,7 @@ export type OperationId =
   | 'press'
   | 'layOut'
   | 'cutOut'
+  | 'cutPiece'
   | 'clipNeck'
   | 'reinforceSlit'
   | 'setGusset'
@@ -149,6 +150,7 @@ export type OperationId =
   | 'sewButton'
   | 'workButtonhole'
   | 'workEyelet'
+  | 'threadLace'
   | 'sewHook'
   | 'sewTape'
   | 'toile'
@@ -158,6 +160,7 @@ export type OperationId =
   | 'unpick'
   | 'darn'
   | 'finalPress'
+  | 'pack'
 
 /** One operation of the making, in order. Seams and hems are named by id; each is sewn in one step. */
 export type Step = {

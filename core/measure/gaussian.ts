@@ -55,6 +55,13 @@ function backward(lower: readonly (readonly number[])[], right: readonly number[
   return x
 }
 
+/** The inverse of a covariance. */
+export function inverseOf(covariance: readonly (readonly number[])[]): number[][] {
+  const lower = triangleOf(covariance)
+  const unit = (i: number) => covariance.map((_, k) => (k === i ? 1 : 0))
+  return covariance.map((_, i) => backward(lower, forward(lower, unit(i))))
+}
+
 const dot = (a: readonly number[], b: readonly number[]): number =>
   a.reduce((sum, value, i) => sum + value * b[i]!, 0)
 
@@ -94,16 +101,7 @@ export function expectedOf(
 
 /** How well values of all of the cloud's measures agree with each other. */
 export function agreementOf(cloud: Gaussian, values: readonly number[]): Agreement {
-  const lower = triangleOf(cloud.covariance)
-  const precision = values.map((_, i) =>
-    backward(
-      lower,
-      forward(
-        lower,
-        values.map((_, k) => (k === i ? 1 : 0)),
-      ),
-    ),
-  )
+  const precision = inverseOf(cloud.covariance)
   const deviation = values.map((value, i) => value - cloud.mean[i]!)
   const pull = precision.map((row) => dot(row, deviation))
   return {

@@ -1,8 +1,8 @@
-import { SHARED_PACE } from './parameters.ts'
+import { upperTail } from '../measure/gaussian.ts'
 import type { Minutes } from './types.ts'
 
 /** The 80 % point of the standard normal distribution. */
-const Z80 = 0.8416212335729143
+export const Z80 = 0.8416212335729143
 
 export const NO_MINUTES: Minutes = { mean: 0, sd: 0, p50: 0, p80: 0 }
 
@@ -19,12 +19,12 @@ export function minutesOf(mean: number, sd: number): Minutes {
 }
 
 /**
- * Times one after the other. Part of their spread is shared (`SHARED_PACE`) and adds up as it is; the rest
- * is each one's own and adds up as a sum of squares. The sum is again taken as log-normal.
+ * The odds that a time stays under so many minutes: what the log-normal distribution of its moments says. Upper tail of
+ * the normal by Abramowitz & Stegun 26.2.17.
  */
-export function sumMinutes(times: readonly Minutes[]): Minutes {
-  const mean = times.reduce((sum, time) => sum + time.mean, 0)
-  const together = times.reduce((sum, time) => sum + time.sd, 0) ** 2
-  const apart = times.reduce((sum, time) => sum + time.sd ** 2, 0)
-  return minutesOf(mean, Math.sqrt(SHARED_PACE * together + (1 - SHARED_PACE) * apart))
+export function oddsUnder({ mean, sd, p50 }: Minutes, minutes: number): number {
+  if (minutes <= 0) return 0
+  if (mean === 0 || sd === 0) return minutes >= mean ? 1 : 0
+  const z = Math.log(minutes / p50) / Math.sqrt(Math.log(1 + (sd / mean) ** 2))
+  return z >= 0 ? 1 - upperTail(z) : upperTail(-z)
 }

@@ -1,4 +1,5 @@
-import type { ThreadRules } from './types.ts'
+import { UNKNOWN_PACE } from './pace/pace.ts'
+import type { ThreadRules, Ways } from './types.ts'
 
 /**
  * A needleful of 45 cm lies within the 40–50 cm that Dillmont's *Encyclopedia of Needlework* allows; of it
@@ -11,7 +12,12 @@ export const DEFAULT_THREAD_RULES: ThreadRules = {
   needlefulLost: 60,
   machineEnd: 50,
   machineWaste: 0.12,
+  doubled: [],
+  waxed: false,
 }
+
+/** Waxed thread tangles later, so that a longer needleful can be sewn with: by so much (common practice). */
+export const WAXED_NEEDLEFUL = 1.3
 
 /** Layers a row of stitches goes through: a seam joins two; a fold felled down lies double on the cloth. */
 export const LAYERS = { gather: 1, join: 2, fell: 3, edge: 1, hem: 3, reinforce: 2 } as const
@@ -19,11 +25,5 @@ export const LAYERS = { gather: 1, join: 2, fell: 3, edge: 1, hem: 3, reinforce:
 /** Minutes to match, pin, fasten on and off, whatever the length of a row (common practice). */
 export const MINUTES_PER_ROW = 2
 
-/** Standard deviation of a time ÷ its mean, before a workroom has logged any (common practice). */
-export const SPREAD = { hand: 0.35, machine: 0.3, operation: 0.4 } as const
-
-/**
- * How closely the times of one garment go together: one person's pace, cloth and day are in all of them.
- * Half of the variance is taken as shared (common practice; logged time is to replace it).
- */
-export const SHARED_PACE = 0.5
+/** A workroom that has set nothing and logged nothing: every stitch and operation as the catalogue has it. */
+export const USUAL_WAYS: Ways = { density: {}, perMinute: {}, minutes: {}, pace: UNKNOWN_PACE }

@@ -1,21 +1,24 @@
 import type { Hem, Seam } from '../draft/types.ts'
 import type { StitchId } from '../words/stitches.ts'
-import { minutesOf } from './minutes.ts'
-import { LAYERS, MINUTES_PER_ROW, SPREAD } from './parameters.ts'
+import { timeOf } from './pace/time-of.ts'
+import { LAYERS, MINUTES_PER_ROW } from './parameters.ts'
 import { STITCH } from './stitches.ts'
-import type { FinishPlan, Row } from './types.ts'
+import type { FinishPlan, Row, Ways } from './types.ts'
+
+/** What is sewn, and how: thickness of one layer of the cloth in mm. */
+export type Sewn = { thickness: number; ways: Ways }
 
 /** Rows that sew a seam: gathering threads where it has them, the joining line, then the fell, or both raw edges where they are kept from fraying. */
 export function seamRows(
   step: string,
   { id, length, finish, ratio, gathers = 0 }: Seam,
   plan: FinishPlan,
-  thickness: number,
-): Row[] {
+  sewn: Sewn,
+): TimedRow[] {
   const row = (purpose: Row['purpose'], stitch: StitchId, mm: number) =>
-    rowOf(step, id, purpose, stitch, mm, thickness)
+    rowOf(step, id, purpose, stitch, mm, sewn)
   // Gathering threads are run by hand under every plan: they are drawn up, and stay until the seam is sewn.
-  const drawn = Array.from({ length: gathers }, () => row('gather', 'running', length * ratio))
+  const drawn = Array.from({ length: gathers }, () => row('gather', 'gathering', length * ratio))
   const joined = [...drawn, row('join', plan.seams, length)]
   if (finish === 'felled') return [...joined, row('fell', plan.felling, length)]
   return finish === 'open' && plan.edges !== null ? [...joined, row('edge', plan.edges, 2 * length)] : joined
@@ -29,14 +32,17 @@ export function hemRows(
   step: string,
   { id, kind, length, seen }: Hem,
   plan: FinishPlan,
-  thickness: number,
-): Row[] {
+  sewn: Sewn,
+): TimedRow[] {
   const inTheHand = kind === 'neck' || kind === 'slit' || kind === 'facingEdge'
   const laid = kind === 'lining' || kind === 'laidOn'
   const plain = laid ? plan.felling : seen ? plan.hemsSeen : plan.hemsHidden
-  const stitch = kind === 'tacked' ? 'running' : inTheHand ? plan.neck : plain
-  return [rowOf(step, id, 'hem', stitch, length, thickness)]
+  const stitch = kind === 'tacked' ? 'tacking' : inTheHand ? plan.neck : plain
+  return [rowOf(step, id, 'hem', stitch, length, sewn)]
 }
+
+/** One row, and its minutes at the standard times. */
+export type TimedRow = { row: Row; standard: number }
 
 function rowOf(
   step: string,
@@ -44,15 +50,18 @@ function rowOf(
   purpose: Row['purpose'],
   stitch: StitchId,
   length: number,
-  thickness: number,
-): Row {
-  const { density, pace, thread, work } = STITCH[stitch]
+  { thickness, ways }: Sewn,
+): TimedRow {
+  const density = ways.density[stitch] ?? STITCH[stitch].density
   const stitches = (length / 10) * density
-  const mean = stitches / pace + MINUTES_PER_ROW
+  const standard = stitches / (ways.perMinute[stitch] ?? STITCH[stitch].pace) + MINUTES_PER_ROW
   const through = thickness * LAYERS[purpose]
   return {
-    ...{ step, of, purpose, stitch, length, density },
-    thread: length * thread(10 / density, through),
-    minutes: minutesOf(mean, mean * SPREAD[work]),
+    standard,
+    row: {
+      ...{ step, of, purpose, stitch, length, density },
+      thread: length * STITCH[stitch].thread(10 / density, through),
+      minutes: timeOf(ways.pace, [{ [stitch]: standard }]),
+    },
   }
 }

@@ -1,20 +1,20 @@
 import type { Draft, Step } from '../draft/types.ts'
-import { minutesOf, sumMinutes } from './minutes.ts'
 import { OPERATION } from './operations.ts'
-import { SPREAD } from './parameters.ts'
-import { hemRows, seamRows } from './rows.ts'
-import { skillOf } from './stitches.ts'
-import { threadUse } from './thread-use.ts'
+import { timeOf } from './pace/time-of.ts'
+import { USUAL_WAYS } from './parameters.ts'
+import { hemRows, seamRows, type TimedRow } from './rows.ts'
+import { handledThread, threadUse } from './thread-use.ts'
 import {
   type FinishPlan,
   type Minutes,
-  type Row,
   type Sewing,
   SKILLS,
   type Skill,
   type StepTime,
   type ThreadRules,
+  type Ways,
 } from './types.ts'
+import { entriesOf, skillAt, sumWork, type Work } from './work.ts'
 
 /**
  * The sewing of a draft under a finish plan: every row of stitches with its thread and time, the time of
@@ -27,45 +27,61 @@ export function sew(
   plan: FinishPlan,
   thickness: number,
   rules: ThreadRules,
+  ways: Ways = USUAL_WAYS,
 ): Sewing {
   const seamOf = new Map(seams.map((seam) => [seam.id, seam]))
   const hemOf = new Map(hems.map((hem) => [hem.id, hem]))
-  const rows = steps.flatMap((step) => [
-    ...step.seams.flatMap((id) => seamRows(step.id, known(seamOf, id), plan, thickness)),
-    ...step.hems.flatMap((id) => hemRows(step.id, known(hemOf, id), plan, thickness)),
+  const sewn = { thickness, ways }
+  const timed = steps.flatMap((step) => [
+    ...step.seams.flatMap((id) => seamRows(step.id, known(seamOf, id), plan, sewn)),
+    ...step.hems.flatMap((id) => hemRows(step.id, known(hemOf, id), plan, sewn)),
   ])
-  const times = steps.map((step) =>
-    stepTime(
+  const works = steps.map((step) =>
+    workOf(
       step,
-      rows.filter((row) => row.step === step.id),
+      timed.filter(({ row }) => row.step === step.id),
+      ways,
     ),
   )
+  const rows = timed.map(({ row }) => row)
+  const handled = steps.flatMap(({ operations }) => operations)
   return {
     rows,
-    steps: times,
-    threads: threadUse(rows, rules),
-    total: sumMinutes(times.map(({ total }) => total)),
-    bySkill: bySkill(times.flatMap((time) => SKILLS.map((skill) => [skill, time.bySkill[skill]] as const))),
+    steps: steps.map(({ id, stage }, i): StepTime => {
+      const work = works[i]!
+      return { step: id, stage, work, ...timesOf([work], ways) }
+    }),
+    threads: threadUse(rows, handledThread(handled, thickness, ways), rules),
+    ...timesOf(works, ways),
   }
 }
 
-function stepTime({ id, stage, operations }: Step, rows: readonly Row[]): StepTime {
-  const work = operations.map(({ operation, quantity }) => {
-    const { minutes, skill } = OPERATION[operation]
-    const mean = minutes * quantity
-    return [skill, minutesOf(mean, mean * SPREAD.operation)] as const
-  })
-  const parts = [...rows.map((row) => [skillOf(row.stitch), row.minutes] as const), ...work]
-  return { step: id, stage, bySkill: bySkill(parts), total: sumMinutes(parts.map(([, time]) => time)) }
-}
+/** What a step holds of each kind of work, at the standard times. */
+const workOf = ({ operations }: Step, rows: readonly TimedRow[], ways: Ways): Work =>
+  sumWork([
+    ...rows.map(({ row, standard }): Work => ({ [row.stitch]: standard })),
+    ...operations.map(
+      ({ operation, quantity }): Work => ({ [operation]: quantity * minutesFor(operation, ways) }),
+    ),
+  ])
 
-function bySkill(parts: readonly (readonly [Skill, Minutes | undefined])[]): Partial<Record<Skill, Minutes>> {
-  const sums: Partial<Record<Skill, Minutes>> = {}
+/** Standard minutes for one unit of an operation. */
+export const minutesFor = (operation: keyof typeof OPERATION, { minutes }: Pick<Ways, 'minutes'>): number =>
+  minutes[operation] ?? OPERATION[operation].minutes
+
+/** The time of steps in all, and of each kind of labour in them. */
+export function timesOf(
+  works: readonly Work[],
+  { pace }: Pick<Ways, 'pace'>,
+): { total: Minutes; bySkill: Partial<Record<Skill, Minutes>> } {
+  const bySkill: Partial<Record<Skill, Minutes>> = {}
   for (const skill of SKILLS) {
-    const times = parts.flatMap(([of, time]) => (of === skill && time !== undefined ? [time] : []))
-    if (times.length > 0) sums[skill] = sumMinutes(times)
+    const own = works.map((work) =>
+      Object.fromEntries(entriesOf(work).filter(([id]) => skillAt(id) === skill)),
+    )
+    if (own.some((work) => entriesOf(work).length > 0)) bySkill[skill] = timeOf(pace, own)
   }
-  return sums
+  return { total: timeOf(pace, works), bySkill }
 }
 
 function known<T>(by: ReadonlyMap<string, T>, id: string): T {

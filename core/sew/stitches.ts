@@ -19,9 +19,11 @@ export type Stitch = {
 }
 
 /** Depth that over-and-over stitches take up from the edge, mm (common practice). */
-export const BITE = { overcast: 2, roll: 3, fold: 1.5 }
-/** Width of a zigzag, mm (common practice). */
-const ZIGZAG = 3
+export const BITE = { overcast: 2, roll: 3, fold: 1.5, blanket: 4, buttonhole: 3, eyelet: 2.5 }
+/** Width of a zigzag and of an overlock at their usual setting, mm (common practice). */
+export const WIDTH = { zigzag: 3, overlock: 3 }
+/** Thread in the knot of one buttonhole stitch, mm (common practice). */
+const PURL = 2
 
 /** A slanting stitch over an edge and back: √(1 + (2h ÷ p)²), and the edge's own thickness once a stitch. */
 export const oversewn = (pitch: number, bite: number, thickness: number): number =>
@@ -31,40 +33,62 @@ export const oversewn = (pitch: number, bite: number, thickness: number): number
 const foldStitched = (pitch: number, thickness: number): number =>
   (BITE.fold + Math.hypot(pitch, BITE.fold) + 2 * thickness) / pitch
 
+/** A loop caught at the edge: down the bite on both sides, round the edge, and on to the next. */
+const looped = (pitch: number, bite: number, thickness: number): number =>
+  (pitch + 2 * bite + thickness) / pitch
+
+/** As many strands on the seam line as the formula counts, and each stitch through all layers and back. */
+const strands =
+  (count: number) =>
+  (pitch: number, thickness: number): number =>
+    count + (2 * thickness) / pitch
+
+const HAND = { work: 'hand', iso: null } as const
+
 /**
- * The stitches. Machine formulas are the published ones for 301, 2 + 2TS, and 401, 4 + 2TS (S stitches to
- * the unit, T thickness); the zigzag is the lockstitch on a slant. No table of thread for hand stitches
- * is in print, so theirs is computed from the thread's path.
+ * The stitches. Machine formulas are the published ones, S stitches to the unit, T thickness, W width:
+ * 101, 3 + 2TS; 301, 2 + 2TS; 401, 4 + 2TS; 504, 3 + 4WS + 4TS (textilecalculations.com; a second form
+ * in print, 5 + 4S(W + T), takes 2 more); the zigzag is the lockstitch on a slant. No table of thread for
+ * hand stitches is in print, so theirs is computed from the thread's path.
  *
  * Pace: 12 hand stitches a minute all told, running stitches taken several on the needle and counted
  * at 16 (common practice, wide spread; needle time alone is twice as fast: 23 a minute in fine linen in
  * tests published in 1861). A home machine sews 160 a minute with pins and turns (common practice).
- * Densities: common practice for middling linen; *The Workwoman's Guide* (1838) sews finer.
+ * Densities: common practice for middling linen; *The Workwoman's Guide* (1838) sews finer; tacking 2 cm
+ * long by Dillmont.
  */
 export const STITCH: Record<StitchId, Stitch> = {
-  running: { work: 'hand', iso: null, density: 3, pace: 16, thread: (p, t) => 1 + (2 * t) / p },
-  backstitch: { work: 'hand', iso: null, density: 4, pace: 12, thread: (p, t) => 3 + (2 * t) / p },
-  halfBackstitch: { work: 'hand', iso: null, density: 3, pace: 12, thread: (p, t) => 2 + (2 * t) / p },
-  felling: { work: 'hand', iso: null, density: 4, pace: 12, thread: foldStitched },
-  hemming: { work: 'hand', iso: null, density: 4, pace: 12, thread: foldStitched },
-  slipstitch: { work: 'hand', iso: null, density: 3, pace: 12, thread: (p, t) => 1 + (BITE.fold + t) / p },
-  overcast: {
-    work: 'hand',
-    iso: null,
-    density: 3,
-    pace: 14,
-    thread: (p, t) => oversewn(p, BITE.overcast, t),
-  },
-  rolledHem: { work: 'hand', iso: null, density: 5, pace: 10, thread: (p, t) => oversewn(p, BITE.roll, t) },
-  lockstitch301: { work: 'machine', iso: '301', density: 4, pace: 160, thread: (p, t) => 2 + (2 * t) / p },
+  running: { ...HAND, density: 3, pace: 16, thread: strands(1) },
+  backstitch: { ...HAND, density: 4, pace: 12, thread: strands(3) },
+  halfBackstitch: { ...HAND, density: 3, pace: 12, thread: strands(2) },
+  stab: { ...HAND, density: 3, pace: 8, thread: strands(1) },
+  felling: { ...HAND, density: 4, pace: 12, thread: foldStitched },
+  hemming: { ...HAND, density: 4, pace: 12, thread: foldStitched },
+  slipstitch: { ...HAND, density: 3, pace: 12, thread: (p, t) => 1 + (BITE.fold + t) / p },
+  overcast: { ...HAND, density: 3, pace: 14, thread: (p, t) => oversewn(p, BITE.overcast, t) },
+  rolledHem: { ...HAND, density: 5, pace: 10, thread: (p, t) => oversewn(p, BITE.roll, t) },
+  blanket: { ...HAND, density: 3, pace: 10, thread: (p, t) => looped(p, BITE.blanket, t) },
+  buttonhole: { ...HAND, density: 12, pace: 10, thread: (p, t) => looped(p, BITE.buttonhole, t + PURL) },
+  eyelet: { ...HAND, density: 10, pace: 10, thread: (p, t) => looped(p, BITE.eyelet, t) },
+  gathering: { ...HAND, density: 3, pace: 16, thread: strands(1) },
+  tacking: { ...HAND, density: 0.5, pace: 12, thread: strands(1) },
+  lockstitch301: { work: 'machine', iso: '301', density: 4, pace: 160, thread: strands(2) },
   zigzag304: {
     work: 'machine',
     iso: '304',
     density: 4,
     pace: 160,
-    thread: (p, t) => 2 * Math.hypot(1, ZIGZAG / p) + (2 * t) / p,
+    thread: (p, t) => 2 * Math.hypot(1, WIDTH.zigzag / p) + (2 * t) / p,
   },
-  chainstitch401: { work: 'machine', iso: '401', density: 4, pace: 160, thread: (p, t) => 4 + (2 * t) / p },
+  chainstitch101: { work: 'machine', iso: '101', density: 3, pace: 160, thread: strands(3) },
+  chainstitch401: { work: 'machine', iso: '401', density: 4, pace: 160, thread: strands(4) },
+  overlock504: {
+    work: 'machine',
+    iso: '504',
+    density: 4,
+    pace: 250,
+    thread: (p, t) => 3 + (4 * (WIDTH.overlock + t)) / p,
+  },
 }
 
 export const skillOf = (stitch: StitchId): Skill =>

@@ -1,5 +1,8 @@
 import type { Stage } from '../draft/types.ts'
 import type { StitchId } from '../words/stitches.ts'
+import type { TimedId } from './operations.ts'
+import type { Pace } from './pace/pace.ts'
+import type { Work } from './work.ts'
 
 /** Which stitch sews which class of work. Ids are of the stitch catalogue. */
 export type FinishPlan = {
@@ -19,7 +22,7 @@ export type FinishPlan = {
 export type Minutes = { mean: number; sd: number; p50: number; p80: number }
 
 /** The kinds of labour a workroom may pay differently. */
-export const SKILLS = ['handSewing', 'machineSewing', 'cutting', 'pressing', 'fitting'] as const
+export const SKILLS = ['handSewing', 'machineSewing', 'cutting', 'pressing', 'fitting', 'attending'] as const
 export type Skill = (typeof SKILLS)[number]
 
 /** One row of stitches: which stitch, how far, how much thread without wastage (mm), minutes. */
@@ -39,6 +42,8 @@ export type Row = {
 export type StepTime = {
   step: string
   stage: Stage
+  /** Its kinds of work at the standard times, for logged time to teach from. Quotes of old have none. */
+  work?: Work
   bySkill: Partial<Record<Skill, Minutes>>
   total: Minutes
 }
@@ -72,4 +77,19 @@ export type ThreadRules = {
   machineEnd: number
   /** Part of machine thread wasted (breaks, tests, bobbin ends). */
   machineWaste: number
+  /** Hand stitches sewn with the thread double. Settings of old have none. */
+  doubled?: readonly StitchId[]
+  /** Whether thread is drawn over wax, which lets the needleful be longer. */
+  waxed?: boolean
+}
+
+/** How the workroom sews, where it differs from the catalogue, and how fast. */
+export type Ways = {
+  /** Stitches to the centimetre. */
+  density: Partial<Record<StitchId, number>>
+  /** Stitches a minute, all told. */
+  perMinute: Partial<Record<StitchId, number>>
+  /** Minutes for one unit of an operation. */
+  minutes: Partial<Record<TimedId, number>>
+  pace: Pace
 }

@@ -3,14 +3,22 @@ export const STITCHES = [
   'running',
   'backstitch',
   'halfBackstitch',
+  'stab',
   'felling',
   'hemming',
   'slipstitch',
   'overcast',
   'rolledHem',
+  'blanket',
+  'buttonhole',
+  'eyelet',
+  'gathering',
+  'tacking',
   'lockstitch301',
   'zigzag304',
+  'chainstitch101',
   'chainstitch401',
+  'overlock504',
 ] as const
 export type StitchId = (typeof STITCHES)[number]
 

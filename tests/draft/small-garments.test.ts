@@ -39,7 +39,7 @@ describe('a petticoat', () => {
   test('has its gathering threads in thread and time: three rows through the whole sweep', () => {
     const { rows } = sew(draft, FINISH_PLANS.allByMachine, 0.4, DEFAULT_THREAD_RULES)
     const gathers = rows.filter(({ purpose }) => purpose === 'gather')
-    expect(gathers.map(({ stitch }) => stitch)).toEqual(['running', 'running', 'running'])
+    expect(gathers.map(({ stitch }) => stitch)).toEqual(['gathering', 'gathering', 'gathering'])
     for (const { length, minutes } of gathers) {
       expect(length).toBeCloseTo(2.5 * band, 6)
       expect(minutes.mean).toBeGreaterThan(10)

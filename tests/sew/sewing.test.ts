@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { goredUndertunic } from '../../core/draft/constructions/gored-undertunic.ts'
 import { FINISH_PLANS } from '../../core/sew/finish-plans.ts'
-import { minutesOf, NO_MINUTES, sumMinutes } from '../../core/sew/minutes.ts'
+import { minutesOf, NO_MINUTES } from '../../core/sew/minutes.ts'
 import { DEFAULT_THREAD_RULES } from '../../core/sew/parameters.ts'
 import { sew } from '../../core/sew/sewing.ts'
 import { threadUse } from '../../core/sew/thread-use.ts'
@@ -36,34 +36,6 @@ describe('times', () => {
     }
     expect(within / n).toBeCloseTo(0.8, 1)
   })
-
-  test('add up: means exactly, spreads between independent and wholly shared', () => {
-    fc.assert(
-      fc.property(
-        fc.array(
-          fc.tuple(
-            fc.double({ min: 1, max: 200, noNaN: true }),
-            fc.double({ min: 0.05, max: 0.6, noNaN: true }),
-          ),
-          { minLength: 1, maxLength: 20 },
-        ),
-        (parts) => {
-          const times = parts.map(([mean, spread]) => minutesOf(mean, mean * spread))
-          const sum = sumMinutes(times)
-          expect(sum.mean).toBeCloseTo(
-            parts.reduce((all, [mean]) => all + mean, 0),
-            6,
-          )
-          const apart = Math.sqrt(times.reduce((all, { sd }) => all + sd * sd, 0))
-          const together = times.reduce((all, { sd }) => all + sd, 0)
-          expect(sum.sd).toBeGreaterThanOrEqual(apart - 1e-9)
-          expect(sum.sd).toBeLessThanOrEqual(together + 1e-9)
-          expect(sum.p80).toBeGreaterThan(sum.p50)
-        },
-      ),
-    )
-    expect(sumMinutes([])).toBe(NO_MINUTES)
-  })
 })
 
 describe('thread', () => {
@@ -75,17 +47,16 @@ describe('thread', () => {
 
   // Dillmont: a needleful of 40–50 cm. 3.2 m at 0.40 m usable are 8 needlefuls, each losing its ends.
   test('by hand loses the ends of every needleful', () => {
-    expect(threadUse([row('running', 3200)], rules)).toEqual([
+    expect(threadUse([row('running', 3200)], [], rules)).toEqual([
       { work: 'hand', sewn: 3.2, wasted: expect.closeTo(0.4, 9), metres: expect.closeTo(3.6, 9) },
     ])
-    expect(threadUse([row('running', 3201)], rules)[0]!.metres).toBeCloseTo(3.201 + 0.45, 9)
+    expect(threadUse([row('running', 3201)], [], rules)[0]!.metres).toBeCloseTo(3.201 + 0.45, 9)
   })
 
   test('by machine loses its ends at both ends of a row, and its waste', () => {
-    expect(threadUse([row('lockstitch301', 2500), row('lockstitch301', 2500)], rules)[0]!.metres).toBeCloseTo(
-      (5 + 0.2) * 1.15,
-      9,
-    )
+    expect(
+      threadUse([row('lockstitch301', 2500), row('lockstitch301', 2500)], [], rules)[0]!.metres,
+    ).toBeCloseTo((5 + 0.2) * 1.15, 9)
   })
 
   test('is never less than what is sewn', () => {

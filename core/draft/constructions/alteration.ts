@@ -111,7 +111,7 @@ function draft(_: Body, asked: Asked, unit: LengthUnit): Draft {
       ]),
       ...(patches > 0
         ? after
-        : [step('finishAlteration', 'finish', [work('tryOn', 1)], undefined, ['needles'])]),
+        : [step('finishAlteration', 'finish', [work('tryOn', 1), work('pack', 1)], undefined, ['needles'])]),
     ]),
     ...{ fit: [], cautions: [phrase('draft.caution.dust')], notions, sizes: [] },
     totals: totalsOf(pieces, seams, hems),

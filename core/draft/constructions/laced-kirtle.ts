@@ -120,7 +120,7 @@ function draft(body: Body, asked: Asked, unit: LengthUnit): Draft {
         [],
         hemming(({ kind }) => kind === 'wrist' || kind === 'edge'),
       ),
-      step('eyelets', 'finish', [work('workEyelet', f.lacing.eyelets)]),
+      step('eyelets', 'finish', [work('workEyelet', f.lacing.eyelets), work('threadLace', 1)]),
       step('level', 'fit', [work('hangBias', 1), work('levelHem', f.sweep / 1000)]),
       step(
         'bottom',

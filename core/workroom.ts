@@ -3,6 +3,7 @@ import { catalogueRequests } from './workroom/catalogue.ts'
 import { clientRequests } from './workroom/clients.ts'
 import { clothRequests } from './workroom/cloths.ts'
 import { commissionRequests } from './workroom/commissions.ts'
+import { deliveryRequests } from './workroom/deliveries.ts'
 import { garmentRequests } from './workroom/garments.ts'
 import { historyRequests } from './workroom/history.ts'
 import { houseRequests } from './workroom/house.ts'
@@ -13,8 +14,10 @@ import { measureRequests } from './workroom/measures.ts'
 import { ownConstructionRequests } from './workroom/own-constructions.ts'
 import { paperRequests } from './workroom/papers.ts'
 import { quoteRequests } from './workroom/quotes.ts'
+import { rateRequests } from './workroom/rates.ts'
 import { remnantRequests } from './workroom/remnants.ts'
 import { settingsRequests } from './workroom/settings.ts'
+import { timeRequests } from './workroom/times.ts'
 
 /** Everything a shell may ask of the workroom, in the order of the work. */
 export const requests = [
@@ -31,6 +34,9 @@ export const requests = [
   ...layRequests,
   ...quoteRequests,
   ...commissionRequests,
+  ...timeRequests,
+  ...rateRequests,
+  ...deliveryRequests,
   ...remnantRequests,
   ...paperRequests,
   ...historyRequests,

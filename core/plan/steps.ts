@@ -1,6 +1,7 @@
 import { STAGES, type Stage } from '../draft/types.ts'
 import type { Estimate } from '../price/estimate.types.ts'
 import type { Minutes } from '../sew/types.ts'
+import type { Work } from '../sew/work.ts'
 import type { Phrase } from '../words/phrase.ts'
 
 /** One step of one garment as the workroom follows it, with the time it is expected to take. */
@@ -12,6 +13,8 @@ export type PlannedStep = {
   position: number
   name: Phrase
   minutes: Minutes
+  /** Its kinds of work at the standard times; none in steps of old. */
+  work: Work
 }
 
 /** A step with its mark: the instant it was done, or null. */
@@ -19,11 +22,11 @@ export type FollowedStep = PlannedStep & { doneAt: string | null }
 
 /** The steps a garment brings with it when its quote is accepted. */
 export function plannedSteps({ draft, sewing }: Pick<Estimate, 'draft' | 'sewing'>): PlannedStep[] {
-  const times = new Map(sewing.steps.map((time) => [time.step, time.total]))
+  const times = new Map(sewing.steps.map((time) => [time.step, time]))
   return draft.steps.map(({ id, stage, name }, i) => {
-    const minutes = times.get(id)
-    if (minutes === undefined) throw new Error(`step ${id} has no time`)
-    return { key: id, stage, position: i + 1, name, minutes }
+    const time = times.get(id)
+    if (time === undefined) throw new Error(`step ${id} has no time`)
+    return { key: id, stage, position: i + 1, name, minutes: time.total, work: time.work ?? {} }
   })
 }
 

@@ -14,12 +14,15 @@ export const DEFAULT_RATES: Rates = {
     cutting: gbp(1800),
     pressing: gbp(1400),
     fitting: gbp(2000),
+    attending: gbp(1400),
   },
   overheadPerHour: gbp(600),
+  targetPerHour: gbp(1400),
   profit: { kind: 'margin', basisPoints: 1500 },
   tax: { name: 'VAT', basisPoints: 0 },
   rounding: { step: 500, direction: 'up' },
   depositBasisPoints: 4000,
+  instalments: [],
 }
 
 /** Linen thread for the hand, cotton for the machine (common practice). */

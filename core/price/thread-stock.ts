@@ -1,8 +1,17 @@
 import type { ThreadUse } from '../sew/types.ts'
 import { type Money, shareOf } from '../words/money.ts'
 
-/** A sort of thread as it is bought. */
-export type ThreadSort = { name: string; metresPerReel: number; pricePerReel: Money }
+/** A sort of thread as it is bought: its name says fibre, fineness and colour as the label does. */
+export type ThreadSort = {
+  name: string
+  metresPerReel: number
+  pricePerReel: Money
+  /** Thread for hand work often comes in skeins. */
+  soldAs?: 'reel' | 'skein' | undefined
+}
+
+/** Another sort in the drawer: another colour, or finer. */
+export type OtherThread = ThreadSort & { id: string; work: ThreadUse['work'] }
 
 /** The thread the workroom sews with, by hand and by machine. */
 export type ThreadStock = Record<ThreadUse['work'], ThreadSort>

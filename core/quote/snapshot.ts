@@ -1,12 +1,14 @@
 import { addDays, type Day } from '../words/dates.ts'
-import { addMoney, type Money, partOf, shareOf, sumMoney } from '../words/money.ts'
+import { addMoney, type Money, noMoney, partOf, shareOf, sumMoney } from '../words/money.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
+import { paymentsOf } from './payments.ts'
 import type { WorkroomSettings } from './settings.ts'
-import type { QuoteLine, QuoteSnapshot, SharedLay } from './types.ts'
+import type { QuoteLine, QuoteOption, QuoteSnapshot, SharedLay } from './types.ts'
 
+type Sums = 'net' | 'tax' | 'total'
 /** A line before its sums are drawn. */
-export type LineDraft = Omit<QuoteLine, 'net' | 'tax' | 'total'>
+export type LineDraft = Omit<QuoteLine, Sums | 'options'> & { options?: Omit<QuoteOption, Sums>[] }
 
 type Given = {
   number: string
@@ -15,6 +17,8 @@ type Given = {
   customer: QuoteSnapshot['customer']
   lines: readonly LineDraft[]
   shared?: SharedLay[]
+  /** Postage and packing before tax. */
+  shipping?: Money | undefined
   /** Number of the quote this one replaces. */
   supersedes?: string
 }
@@ -32,13 +36,24 @@ export function quoteSnapshot({
   customer,
   lines: drafts,
   shared = [],
+  shipping: carriage,
   supersedes,
 }: Given): QuoteSnapshot {
   if (drafts.length === 0) throw new Refusal(phrase('refusal.quote.empty'), 'lines')
-  const { rates, letterhead, terms, validityDays } = settings
-  const lines = drafts.map((line) => priced(line, rates.tax.basisPoints))
-  const sum = (pick: (line: QuoteLine) => Money) => sumMoney(lines.map(pick), rates.currency)
+  const { rates, letterhead, validityDays } = settings
+  const usual = rates.tax.basisPoints
+  const lines = drafts.map((line) => priced(line, line.taxBasisPoints ?? usual))
+  const shipping = carriage === undefined ? undefined : taxed(carriage, usual)
+  const charged = [
+    ...lines.map((line) => ({ ...line, basisPoints: line.taxBasisPoints ?? usual })),
+    ...(shipping === undefined ? [] : [{ ...shipping, basisPoints: usual }]),
+  ]
+  const sum = (pick: (line: Pick<QuoteLine, Sums>) => Money, of: typeof charged = charged) =>
+    sumMoney(of.map(pick), rates.currency)
   const total = sum((line) => line.total)
+  const rests = [...new Set(charged.map(({ basisPoints }) => basisPoints))]
+  const payments = paymentsOf(total, rates)
+  const terms = [...settings.terms, ...(lines.some(isBrought) ? [settings.broughtTerm] : [])]
   return {
     version: 1,
     number,
@@ -48,17 +63,40 @@ export function quoteSnapshot({
     customer,
     lines,
     ...(shared.length > 0 ? { shared } : {}),
+    ...(shipping === undefined ? {} : { shipping }),
     net: sum((line) => line.net),
     tax: { ...rates.tax, amount: sum((line) => line.tax) },
+    ...(rests.length === 1 && rests[0] === usual
+      ? {}
+      : {
+          taxes: rests.map((basisPoints) => {
+            const own = charged.filter((line) => line.basisPoints === basisPoints)
+            return { basisPoints, net: sum((line) => line.net, own), amount: sum((line) => line.tax, own) }
+          }),
+        }),
     total,
-    deposit: partOf(total, rates.depositBasisPoints),
-    terms,
+    deposit: payments.find(({ when }) => when === 'acceptance')?.amount ?? noMoney(rates.currency),
+    payments,
+    terms: terms.filter((sentence) => sentence !== ''),
     ...(supersedes === undefined ? {} : { supersedes }),
   }
 }
 
-function priced(line: LineDraft, taxBasisPoints: number): QuoteLine {
-  const net = shareOf(line.estimate.price.net, line.quantity, 1)
-  const tax = partOf(net, taxBasisPoints)
-  return { ...line, net, tax, total: addMoney(net, tax) }
+const isBrought = ({ estimate }: Pick<QuoteLine, 'estimate'>): boolean => estimate.brought !== undefined
+
+function priced({ options, ...line }: LineDraft, basisPoints: number): QuoteLine {
+  const sums = (of: Pick<QuoteLine, 'estimate'>) =>
+    taxed(shareOf(of.estimate.price.net, line.quantity, 1), basisPoints)
+  return {
+    ...line,
+    ...sums(line),
+    ...(options === undefined || options.length === 0
+      ? {}
+      : { options: options.map((option) => ({ ...option, ...sums(option) })) }),
+  }
+}
+
+function taxed(net: Money, basisPoints: number): Pick<QuoteLine, Sums> {
+  const tax = partOf(net, basisPoints)
+  return { net, tax, total: addMoney(net, tax) }
 }

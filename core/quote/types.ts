@@ -23,7 +23,14 @@ export type Letterhead = {
 }
 
 /** The cloth of a line as it was when quoted. */
-export type QuotedCloth = Cloth & { id?: string; name: string; fibre: string; pricePerMetre: Money }
+export type QuotedCloth = Cloth & {
+  id?: string
+  name: string
+  fibre: string
+  pricePerMetre: Money
+  /** Whether a garment pays for the length bought, or for what it uses of a length in stock. */
+  charged?: 'bought' | 'used'
+}
 
 /** One garment of a quote with everything it was reckoned from. */
 export type QuoteLine = {
@@ -43,11 +50,25 @@ export type QuoteLine = {
   /** Cloths of their own for lining, interlining and facing, where there are any. */
   others?: OtherCloths<QuotedCloth>
   estimate: Estimate
+  /** Tax on this garment, where it is not the quote's usual one. */
+  taxBasisPoints?: number
   /** Price × quantity. */
   net: Money
   tax: Money
   total: Money
+  /** Other ways of making it, for the client to pick from. */
+  options?: QuoteOption[]
 }
+
+/** The same garment made otherwise: what differs, and its sums. */
+export type QuoteOption = {
+  /** In what it differs, one phrase a difference. */
+  name: Phrase[]
+} & Pick<QuoteLine, 'asked' | 'cloth' | 'others' | 'description' | 'estimate' | 'net' | 'tax' | 'total'>
+
+/** When a payment is due. */
+export const PAYMENT_TIMES = ['acceptance', 'cutting', 'fitting', 'delivery'] as const
+export type PaymentTime = (typeof PAYMENT_TIMES)[number]
 
 /** One lay of several lines' garments, their pieces numbered as `together` does in the order of the lines. */
 export type SharedLay = { lines: string[]; cloth: string; lay: Lay; purchase: Purchase; saves: number }
@@ -66,10 +87,16 @@ export type QuoteSnapshot = {
   lines: QuoteLine[]
   /** Garments laid together on one length of their cloth, where that saves some. Quotes of old have none. */
   shared?: SharedLay[]
+  /** Postage and packing, where it is charged. */
+  shipping?: { net: Money; tax: Money; total: Money }
   net: Money
   tax: { name: string; basisPoints: number; amount: Money }
+  /** The tax rate by rate, where lines differ in it. */
+  taxes?: { basisPoints: number; net: Money; amount: Money }[]
   total: Money
   deposit: Money
+  /** What is paid when; it sums to the total. Quotes of old name only the deposit. */
+  payments?: { when: PaymentTime; amount: Money }[]
   terms: string[]
   /** Number of the quote that this one replaces. */
   supersedes?: string

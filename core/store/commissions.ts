@@ -1,11 +1,12 @@
-import { asc, eq, inArray } from 'drizzle-orm'
-import { found } from './found.ts'
+import { asc, eq, inArray, sql } from 'drizzle-orm'
+import { found, refuseStale } from './found.ts'
 import type { Db } from './open.ts'
-import { commission, garment, step } from './schema.ts'
+import { commission, garment, garmentActual, step } from './schema.ts'
 
 export type CommissionRow = typeof commission.$inferSelect
 export type GarmentRow = typeof garment.$inferSelect
 export type StepRow = typeof step.$inferSelect
+export type GarmentActual = typeof garmentActual.$inferSelect
 
 export function insertCommission(
   db: Db,
@@ -41,6 +42,41 @@ export const stepsOfGarments = (db: Db, garmentIds: readonly string[]): StepRow[
 
 export const getStep = (db: Db, id: string, field?: string): StepRow =>
   found(db.select().from(step).where(eq(step.id, id)).get(), 'step', id, field)
+
+/** @throws Refusal when the revision is not the stored one */
+export function updateCommission(
+  db: Db,
+  row: CommissionRow,
+  revision: number,
+  changes: Partial<Pick<CommissionRow, 'state' | 'deliveredDay' | 'dueDay' | 'note'>>,
+): CommissionRow {
+  refuseStale(row, revision)
+  return db
+    .update(commission)
+    .set({ ...changes, revision: revision + 1 })
+    .where(eq(commission.id, row.id))
+    .returning()
+    .get()
+}
+
+/** What garments really took. */
+export const actualsOf = (db: Db, garmentIds: readonly string[]): GarmentActual[] =>
+  db
+    .select()
+    .from(garmentActual)
+    .where(inArray(garmentActual.garmentId, [...garmentIds]))
+    .all()
+
+export function setActual(db: Db, row: Omit<GarmentActual, 'revision'>): void {
+  const { garmentId, ...figures } = row
+  db.insert(garmentActual)
+    .values(row)
+    .onConflictDoUpdate({
+      target: garmentActual.garmentId,
+      set: { ...figures, revision: sql`${garmentActual.revision} + 1` },
+    })
+    .run()
+}
 
 /** Marks a step done at an instant by someone, or open again. */
 export function markStep(db: Db, row: StepRow, done: { at: string; by: string } | null): StepRow {

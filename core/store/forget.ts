@@ -1,4 +1,5 @@
 import { eq, inArray, or } from 'drizzle-orm'
+import type { Estimate } from '../price/estimate.types.ts'
 import type { QuoteSnapshot } from '../quote/types.ts'
 import { type Client, getClient } from './clients.ts'
 import { measurementSetsOf } from './measurement-sets.ts'
@@ -39,6 +40,9 @@ const NOBODY: Pick<Client, 'name' | 'address' | 'email' | 'phone' | 'note' | 'bi
 }
 const NO_BODY = { measures: {}, notes: {}, remarks: {}, takenBy: '', over: '', note: '', proportionsOf: null }
 
+/** The fit report says what the body needs. */
+const withoutFit = (estimate: Estimate): Estimate => ({ ...estimate, draft: { ...estimate.draft, fit: [] } })
+
 /** A quote as books must keep it: who ordered what at which price, but not her body. */
 const withoutBody = (snapshot: QuoteSnapshot, clientId: string): QuoteSnapshot => ({
   ...snapshot,
@@ -49,8 +53,12 @@ const withoutBody = (snapshot: QuoteSnapshot, clientId: string): QuoteSnapshot =
           ...line,
           body: { measures: {} },
           measurementSet: { id: line.measurementSet.id, day: line.measurementSet.day },
-          // The fit report says what the body needs.
-          estimate: { ...line.estimate, draft: { ...line.estimate.draft, fit: [] } },
+          estimate: withoutFit(line.estimate),
+          ...(line.options === undefined
+            ? {}
+            : {
+                options: line.options.map((one) => ({ ...one, estimate: withoutFit(one.estimate) })),
+              }),
         },
   ),
 })

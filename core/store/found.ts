@@ -13,6 +13,7 @@ export type Kind =
   | 'document'
   | 'remnant'
   | 'ownConstruction'
+  | 'timeEntry'
 
 /** @throws Refusal at `field` when nothing was found under that id */
 export function found<T>(row: T | undefined, kind: Kind, id: string, field = 'id'): T {

@@ -2,6 +2,7 @@ import {
   type AnySQLiteColumn,
   index,
   integer,
+  primaryKey,
   real,
   sqliteTable,
   text,
@@ -11,9 +12,10 @@ import type { OwnConstruction } from '../draft/own/definition.ts'
 import type { Stage } from '../draft/types.ts'
 import type { Body, MeasureNotes, Remarks } from '../measure/body.ts'
 import { PROPORTIONS_OF } from '../measure/survey.ts'
-import type { WorkroomSettings } from '../quote/settings.ts'
+import type { StoredSettings } from '../quote/settings.ts'
 import type { QuoteSnapshot } from '../quote/types.ts'
 import type { Minutes } from '../sew/types.ts'
+import type { Work } from '../sew/work.ts'
 import type { Phrase } from '../words/phrase.ts'
 import type { WorkroomUnit } from '../words/units.ts'
 
@@ -31,7 +33,7 @@ const createdAt = () => text('created_at').notNull()
 export const workroom = sqliteTable('workroom', {
   id: id(),
   kind: text('kind', { enum: ['own', 'sample'] }).notNull(),
-  settings: text('settings', { mode: 'json' }).$type<WorkroomSettings>().notNull(),
+  settings: text('settings', { mode: 'json' }).$type<StoredSettings>().notNull(),
   revision: revision(),
   createdAt: createdAt(),
 })
@@ -108,6 +110,10 @@ export const cloth = sqliteTable('cloth', {
   retiredAt: text('retired_at'),
   revision: revision(),
   createdAt: createdAt(),
+  /** Whether a garment pays for what is bought for it, or for what it uses of a length in stock. */
+  charged: text('charged', { enum: ['bought', 'used'] })
+    .notNull()
+    .default('bought'),
 })
 
 /** A quote as it was made, complete in its snapshot. Never altered. */
@@ -178,6 +184,7 @@ export const commission = sqliteTable('commission', {
   note: text('note').notNull(),
   revision: revision(),
   createdAt: createdAt(),
+  deliveredDay: text('delivered_day'),
 })
 
 /** One garment to be made: one copy of one line. */
@@ -193,6 +200,8 @@ export const garment = sqliteTable(
       .references(() => quoteGarment.id, { onDelete: 'restrict' }),
     copy: integer('copy').notNull(),
     position: integer('position').notNull(),
+    /** Which of the line's options the customer took; none, and it is the line as it stands. */
+    option: integer('option'),
   },
   (table) => [uniqueIndex('garment_copy').on(table.quoteGarmentId, table.copy)],
 )
@@ -213,9 +222,60 @@ export const step = sqliteTable(
     doneAt: text('done_at'),
     doneBy: text('done_by'),
     revision: revision(),
+    /** Kinds of work in it at the standard times, for logged time to teach from. */
+    work: text('work', { mode: 'json' }).$type<Work>().notNull().default({}),
   },
   (table) => [uniqueIndex('step_key').on(table.garmentId, table.key)],
 )
+
+/** Time spent on steps of a commission, as it was written down. */
+export const timeEntry = sqliteTable(
+  'time_entry',
+  {
+    id: id(),
+    commissionId: text('commission_id')
+      .notNull()
+      .references(() => commission.id, { onDelete: 'restrict' }),
+    day: text('day').notNull(),
+    minutes: real('minutes').notNull(),
+    note: text('note').notNull(),
+    /** Set when it counts as hours but is not to teach: a timer left running. */
+    asideAt: text('aside_at'),
+    /** Set when it was entered by mistake, and counts for nothing. */
+    removedAt: text('removed_at'),
+    revision: revision(),
+    createdAt: createdAt(),
+  },
+  (table) => [index('time_entry_commission').on(table.commissionId)],
+)
+
+/** The steps that a time was spent on. */
+export const timeEntryStep = sqliteTable(
+  'time_entry_step',
+  {
+    timeEntryId: text('time_entry_id')
+      .notNull()
+      .references(() => timeEntry.id, { onDelete: 'cascade' }),
+    stepId: text('step_id')
+      .notNull()
+      .references(() => step.id, { onDelete: 'restrict' }),
+  },
+  (table) => [
+    primaryKey({ columns: [table.timeEntryId, table.stepId] }),
+    index('time_entry_step_step').on(table.stepId),
+  ],
+)
+
+/** What a garment really took, as far as the maker wrote it down. Lengths mm, thread m. */
+export const garmentActual = sqliteTable('garment_actual', {
+  garmentId: text('garment_id')
+    .primaryKey()
+    .references(() => garment.id, { onDelete: 'restrict' }),
+  cloth: real('cloth'),
+  handThread: real('hand_thread'),
+  machineThread: real('machine_thread'),
+  revision: revision(),
+})
 
 /** What was left of a cloth when a garment was cut from it, and kept. Sizes as it lies, washed, mm. */
 export const remnant = sqliteTable(

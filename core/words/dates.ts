@@ -1,4 +1,4 @@
-import { addDays as addCalendarDays, formatISO, isValid, parseISO } from 'date-fns'
+import { addDays as addCalendarDays, differenceInCalendarDays, formatISO, isValid, parseISO } from 'date-fns'
 import { phrase } from './phrase.ts'
 import { Refusal } from './refusal.ts'
 
@@ -16,6 +16,10 @@ export function readDay(text: string): Day {
 export function addDays(day: Day, days: number): Day {
   return formatISO(addCalendarDays(parseISO(day), days), { representation: 'date' })
 }
+
+/** Days from one day to a later one; less than nothing when it is earlier. */
+export const daysBetween = (from: Day, to: Day): number =>
+  differenceInCalendarDays(parseISO(to), parseISO(from))
 
 /** The workroom's calendar day at an instant (UTC, ISO 8601) in an IANA time zone. */
 export function dayAt(instant: string, timeZone: string): Day {

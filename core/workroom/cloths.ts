@@ -58,6 +58,7 @@ export function clothOf(row: ClothRow): QuotedCloth {
     nap,
     thickness,
     increment,
+    charged,
   } = row
   const pricePerMetre = { minor: row.priceMinor, currency: row.currency }
   return {
@@ -72,6 +73,7 @@ export function clothOf(row: ClothRow): QuotedCloth {
     nap,
     thickness,
     increment,
+    charged,
     pricePerMetre,
   }
 }

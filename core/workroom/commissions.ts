@@ -4,6 +4,7 @@ import { STAGES } from '../draft/types.ts'
 import { marksOf, nextStep, plannedSteps, stagesOf } from '../plan/steps.ts'
 import { timeLeft } from '../plan/time-left.ts'
 import { counterFor, numberOf } from '../quote/numbers.ts'
+import { lineAsTaken, totalAsTaken } from '../quote/options.ts'
 import {
   type CommissionRow,
   garmentsOfCommission,
@@ -23,6 +24,7 @@ import { Refusal } from '../words/refusal.ts'
 import { constructionFor } from './constructions.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
+import { paceOf } from './pace.ts'
 import { type Context, request } from './request.ts'
 import { today } from './settings.ts'
 
@@ -90,22 +92,21 @@ export const commissionRequests = [
 /** Makes the commission of an accepted quote: one garment for each copy of each line, with its steps. */
 export function commissionFrom(
   quote: QuoteStanding,
-  given: { dueDay: string | null; note: string },
+  { taken, ...given }: { dueDay: string | null; note: string; taken: Readonly<Record<string, number>> },
   context: Context,
 ) {
   const { db } = context.store
   const day = today(context)
   const id = context.newId()
   const number = numberOf('commission', day, takeNumber(db, counterFor('commission', day)))
-  const copies = quote.snapshot.lines.flatMap((line) =>
-    Array.from({ length: line.quantity }, (_, i) => ({ line, copy: i + 1 })),
-  )
-  const garments = copies.map(({ line, copy }, i) => ({
-    id: context.newId(),
-    commissionId: id,
-    quoteGarmentId: line.id,
-    copy,
-    position: i + 1,
+  const copies = quote.snapshot.lines.flatMap(({ id: quoteGarmentId, quantity }) => {
+    const option = taken[quoteGarmentId] ?? null
+    const line = lineAsTaken(quote.snapshot, { quoteGarmentId, option })
+    return Array.from({ length: quantity }, (_, i) => ({ line, copy: i + 1, option }))
+  })
+  const garments = copies.map(({ line, copy, option }, i) => ({
+    ...{ id: context.newId(), commissionId: id, quoteGarmentId: line.id },
+    ...{ copy, option, position: i + 1 },
   }))
   const steps = copies.flatMap(({ line }, i) =>
     plannedSteps(line.estimate).map((step) => ({ ...step, id: context.newId(), garmentId: garments[i]!.id })),
@@ -126,7 +127,9 @@ export function commissionFrom(
 }
 
 /** A commission as the workroom follows it. */
-function followed(row: CommissionRow, { store: { db } }: Context) {
+function followed(row: CommissionRow, context: Context) {
+  const { db } = context.store
+  const pace = paceOf(context)
   const { snapshot, number: quoteNumber } = getQuote(db, row.quoteId)
   const garments = garmentsOfCommission(db, row.id)
   const steps = stepsOfGarments(
@@ -137,8 +140,13 @@ function followed(row: CommissionRow, { store: { db } }: Context) {
     ...row,
     quoteNumber,
     customer: snapshot.customer.name,
-    garments: garments.map(({ id, quoteGarmentId, copy }) => {
-      const line = snapshot.lines.find((one) => one.id === quoteGarmentId)!
+    agreed: totalAsTaken(
+      snapshot,
+      Object.fromEntries(garments.map(({ quoteGarmentId, option }) => [quoteGarmentId, option])),
+    ),
+    garments: garments.map((garment) => {
+      const { id, copy } = garment
+      const line = lineAsTaken(snapshot, garment)
       const own = steps.filter(({ garmentId }) => garmentId === id)
       return {
         ...{ id, copy, title: line.title, wearer: line.wearer.name, cloth: line.cloth.name },
@@ -146,10 +154,10 @@ function followed(row: CommissionRow, { store: { db } }: Context) {
         stages: stagesOf(own),
         steps: own,
         next: nextStep(own)?.id ?? null,
-        left: timeLeft(own),
+        left: timeLeft(own, pace),
       }
     }),
-    left: timeLeft(steps),
+    left: timeLeft(steps, pace),
   }
 }
 
@@ -198,9 +206,9 @@ function refuseUntried(garmentId: string, { store: { db } }: Context): void {
 /** @throws Refusal at `onEstimates` when a measure the garment is drafted by was never taken */
 function refuseEstimates(garmentId: string, context: Context): void {
   const { db } = context.store
-  const { commissionId, quoteGarmentId } = getGarment(db, garmentId, 'garmentId')
-  const { snapshot } = getQuote(db, getCommission(db, commissionId).quoteId)
-  const { body, construction } = snapshot.lines.find(({ id }) => id === quoteGarmentId)!
+  const garment = getGarment(db, garmentId, 'garmentId')
+  const { snapshot } = getQuote(db, getCommission(db, garment.commissionId).quoteId)
+  const { body, construction } = lineAsTaken(snapshot, garment)
   const guessed = estimatesIn(constructionFor(construction, context), body)
   const [first] = guessed
   if (first === undefined) return

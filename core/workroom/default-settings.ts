@@ -21,10 +21,15 @@ export const DEFAULT_SETTINGS: WorkroomSettings = {
   threadRules: DEFAULT_THREAD_RULES,
   threadStock: DEFAULT_THREAD_STOCK,
   notionStock: DEFAULT_NOTION_STOCK,
+  otherThreads: [],
+  ways: { density: {}, perMinute: {}, minutes: {} },
+  yearly: { costs: [], soldHours: 1000 },
   validityDays: 30,
   terms: [
     'Cloth is washed before it is cut, and wool may shrink again if it is washed hot.',
     'Measures are those of the day named; one fitting is included.',
     'Work begins when the deposit has come in.',
   ],
+  broughtTerm:
+    'Cloth you bring is washed and cut with the same care as ours, but its faults, its shrinking and its running short are not ours to make good.',
 }

@@ -1,44 +1,38 @@
 import { z } from 'zod'
-import { draftGarment } from '../draft/constructions.ts'
-import { asCut, type OtherCloths, piecesFrom } from '../lay/as-cut.ts'
+import { asCut, piecesFrom } from '../lay/as-cut.ts'
 import { purchaseOf } from '../lay/purchase.ts'
 import type { Cloth } from '../lay/types.ts'
 import { wishedLay } from '../lay/wished-lay.ts'
-import type { Body } from '../measure/body.ts'
-import { ageOn } from '../measure/grown.ts'
-import { readBody } from '../measure/read-body.ts'
-import { estimate, type Habits } from '../price/estimate.ts'
-import { DEFAULT_NOTION_STOCK } from '../price/parameters.ts'
-import type { WorkroomSettings } from '../quote/settings.ts'
-import type { QuotedCloth } from '../quote/types.ts'
-import { getClient } from '../store/clients.ts'
+import { doneBy } from '../plan/promise.ts'
+import { timeLeft } from '../plan/time-left.ts'
+import { alternativesOf } from '../price/alternatives.ts'
+import { estimate } from '../price/estimate.ts'
+import type { Estimate } from '../price/estimate.types.ts'
 import { getCloth } from '../store/cloths.ts'
-import { getMeasurementSet, type MeasurementSet } from '../store/measurement-sets.ts'
-import { phrase } from '../words/phrase.ts'
-import { Refusal, refusingAt } from '../words/refusal.ts'
-import { clothOf, readCloth } from './cloths.ts'
-import { constructionFor } from './constructions.ts'
+import { garmentsOfCommission, listCommissions, stepsOfGarments } from '../store/commissions.ts'
+import { refusingAt } from '../words/refusal.ts'
+import { clothOf } from './cloths.ts'
 import * as inputs from './inputs.ts'
+import { paceOf } from './pace.ts'
 import { type Context, request } from './request.ts'
 import { settingsOf, today } from './settings.ts'
+import {
+  clothFor,
+  draftFor,
+  garment,
+  habitsOf,
+  onCloth,
+  onOrder,
+  otherClothsFor,
+  wantedFor,
+} from './wanted.ts'
 
-/** A garment as it is asked for. */
-export const garment = {
-  construction: z.string().describe('id of a construction'),
-  measures: inputs.measures
-    .optional()
-    .describe('ISO 8559-1 names, of a body that is not saved; else measurementSetId'),
-  measurementSetId: inputs.id.optional(),
-  unit: inputs.unit.optional(),
-  choices: inputs.choices,
-  extras: inputs.extras,
-}
-/** And its cloth. */
-export const onCloth = {
-  cloth: z.strictObject(inputs.clothFields).optional().describe('a cloth that is not saved; else clothId'),
-  clothId: inputs.id.optional(),
-  otherClothIds: inputs.otherClothIds,
-}
+const garments = z
+  .int()
+  .min(1)
+  .max(1000)
+  .default(1)
+  .describe('on the same quote, this one among them: what is done once for all is shared out')
 const plainCloth = z.strictObject({ ...inputs.clothFields, pricePerMetre: inputs.money.optional() })
 
 /** The computation of a garment, without saving anything. */
@@ -85,87 +79,65 @@ export const garmentRequests = [
     name: 'garment.estimate',
     kind: 'query',
     about: 'Everything computed for a garment: draft, lay, cloth, thread, hours and price.',
-    input: z.strictObject({ ...garment, ...onCloth, finishPlan: inputs.finishPlan, lay: inputs.layWish }),
+    input: z.strictObject({ ...garment, ...onCloth, ...onOrder, garments }),
     run: (input, context) => {
       const settings = settingsOf(context)
-      const { choices, extras, finishPlan, lay } = input
-      const construction = constructionFor(input.construction, context)
-      const body = bodyFor(input, context)
-      const cloth = clothFor(input, context)
-      const others = otherClothsFor(input, context)
-      const wanted = { construction, body, choices, extras, cloth, others, finishPlan, lay }
-      return estimate(wanted, habitsOf(settings, input.unit))
+      return estimate(wantedFor(input, context), habitsOf(settings, context, input))
+    },
+  }),
+  request({
+    name: 'garment.alternatives',
+    kind: 'query',
+    about:
+      'The same garment sewn otherwise, on another cloth, lined or not: cloth, hours, price and a day for each.',
+    input: z.strictObject({
+      ...garment,
+      ...onCloth,
+      ...onOrder,
+      garments,
+      clothIds: z.array(inputs.id).max(4).default([]).describe('other cloths to try'),
+    }),
+    run: ({ clothIds, ...input }, context) => {
+      const settings = settingsOf(context)
+      const habits = habitsOf(settings, context, input)
+      const wanted = wantedFor(input, context)
+      const cloths = clothIds
+        .filter((id) => id !== input.clothId)
+        .map((id) => ({ id, cloth: clothOf(getCloth(context.store.db, id, 'clothIds')) }))
+      const { p80: left } = timeLeft(openSteps(context), paceOf(context))
+      const promised = (p80: number) => doneBy(today(context), { p80: left + p80 }, settings.hoursPerWeek)
+      return {
+        alternatives: alternativesOf(wanted, cloths, habits).map(
+          ({ change, name, refused, estimate: found }) => ({
+            ...{ change, name },
+            ...(refused === undefined ? {} : { refused }),
+            ...(found === undefined ? {} : { figures: figuresOf(found, promised) }),
+          }),
+        ),
+      }
     },
   }),
 ]
 
-type BodyAsked = {
-  measures?: z.output<typeof inputs.measures> | undefined
-  measurementSetId?: string | undefined
-  unit?: z.output<typeof inputs.unit> | undefined
-}
-
-export function draftFor(
-  input: BodyAsked & {
-    construction: string
-    choices: z.output<typeof inputs.choices>
-    extras: z.output<typeof inputs.extras>
-  },
-  context: Context,
-) {
-  const unit = input.unit ?? settingsOf(context).letterhead.unit
-  const construction = constructionFor(input.construction, context)
-  return draftGarment(construction, bodyFor(input, context), input.choices, unit, input.extras)
-}
-
-/** The body given in the request, or that of a saved measurement set. */
-export function bodyFor({ measures, measurementSetId, unit }: BodyAsked, context: Context): Body {
-  if (measurementSetId !== undefined)
-    return bodyOfSet(getMeasurementSet(context.store.db, measurementSetId, 'measurementSetId'), context)
-  if (measures === undefined) throw new Refusal(phrase('refusal.request.noBody'), 'measures')
-  return refusingAt('measures', () => readBody(measures, unit ?? settingsOf(context).letterhead.unit))
-}
-
-/** The body of a saved set, with its age where the book knows the birth day. */
-export function bodyOfSet({ clientId, measures }: MeasurementSet, context: Context): Body {
-  const { birthDay } = getClient(context.store.db, clientId)
-  return { measures, ...(birthDay === null ? {} : { age: ageOn(birthDay, today(context)) }) }
-}
-
-type ClothAsked = { cloth?: Parameters<typeof readCloth>[0] | undefined; clothId?: string | undefined }
-
-/** The cloth given in the request, or a saved one. */
-export function clothFor({ cloth, clothId }: ClothAsked, context: Context) {
-  if (clothId !== undefined) return clothOf(getCloth(context.store.db, clothId, 'clothId'))
-  if (cloth === undefined) throw new Refusal(phrase('refusal.request.noCloth'), 'cloth')
-  return refusingAt('cloth', () => readCloth(cloth, settingsOf(context)))
-}
-
-/** The saved cloths that lining, interlining and facing are cut from, where they have their own. */
-export const otherClothsFor = (
-  { otherClothIds }: { otherClothIds: z.output<typeof inputs.otherClothIds> },
-  { store }: Context,
-): OtherCloths<QuotedCloth> =>
-  Object.fromEntries(
-    Object.entries(otherClothIds).flatMap(([role, id]) =>
-      id === undefined ? [] : [[role, clothOf(getCloth(store.db, id, `otherClothIds.${role}`))]],
-    ),
-  )
-
-/** The part of the settings that an estimate rests on; notions priced in another currency have no price. */
-export const habitsOf = (
-  {
-    letterhead,
-    buying,
-    threadRules,
-    threadStock,
-    rates,
-    notionStock = DEFAULT_NOTION_STOCK,
-  }: WorkroomSettings,
-  unit = letterhead.unit,
-): Habits => ({
-  ...{ unit, buying, threadRules, threadStock, rates },
-  notionStock: Object.fromEntries(
-    Object.entries(notionStock).filter(([, { currency }]) => currency === rates.currency),
-  ),
+type Promised = (p80: number) => string
+/** The figures that alternatives are held against each other by. */
+const figuresOf = ({ purchase, brought, price }: Estimate, promised: Promised) => ({
+  toBuy: brought === undefined ? purchase.toBuy : 0,
+  needed: purchase.needed,
+  hours: price.earning!.hours,
+  net: price.net,
+  total: price.total,
+  earnedPerHour: price.earnedPerHour,
+  doneBy: promised(price.earning!.hours.p80),
 })
+
+/** Steps of all open work. */
+const openSteps = ({ store: { db } }: Context) =>
+  listCommissions(db)
+    .filter(({ state }) => state === 'open')
+    .flatMap(({ id }) =>
+      stepsOfGarments(
+        db,
+        garmentsOfCommission(db, id).map((one) => one.id),
+      ),
+    )

@@ -86,6 +86,32 @@ export const layWish = z
   .prefault({})
   .describe('how the cloth is laid out')
 
+const basisPoints = z.int().min(0).max(10_000)
+export const priceWish = z
+  .strictObject({
+    rush: basisPoints.optional().describe('on top, basis points'),
+    discount: basisPoints.optional().describe('off, basis points'),
+    set: money.optional().describe('the price of one before tax, whatever is reckoned'),
+    tax: basisPoints.optional().describe('where this garment is not taxed as usual'),
+  })
+  .prefault({})
+  .describe('what is agreed apart from the workroom’s rates')
+export const brought = length.optional().describe('the customer brings so much of the cloth')
+export const threadIds = z
+  .strictObject({ hand: id.optional(), machine: id.optional() })
+  .default({})
+  .describe('threads of the drawer, where they are not the usual ones')
+export const variation = z
+  .strictObject({
+    finishPlan: z.enum(FINISH_PLAN_IDS).optional(),
+    clothId: id.optional(),
+    lined: z.boolean().optional(),
+  })
+  .describe('in what a garment is made otherwise')
+export const time = z
+  .union([z.number().positive().max(10_000), line(40)])
+  .describe('minutes, or a text such as "1 h 20"')
+
 export const otherClothIds = z
   .strictObject({ lining: id.optional(), interlining: id.optional(), facing: id.optional() })
   .default({})
@@ -102,6 +128,10 @@ export const clothFields = {
   nap: z.boolean().default(false),
   thickness: z.number().default(0.4).describe('of one layer, mm'),
   increment: length.default(100).describe('the shop sells by steps of this'),
+  charged: z
+    .enum(['bought', 'used'])
+    .default('bought')
+    .describe('whether a garment pays for the length bought, or for what it uses of a length in stock'),
   pricePerMetre: money,
 }
 

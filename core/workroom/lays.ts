@@ -12,10 +12,10 @@ import { type Money, priceOfLength } from '../words/money.ts'
 import { type Phrase, phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
 import { clothOf } from './cloths.ts'
-import { clothFor, draftFor, garment, onCloth, otherClothsFor } from './garments.ts'
 import * as inputs from './inputs.ts'
 import { type Context, request } from './request.ts'
 import { settingsOf } from './settings.ts'
+import { clothFor, draftFor, garment, onCloth, otherClothsFor } from './wanted.ts'
 
 const onTable = { ...garment, ...onCloth, lay: inputs.layWish }
 

@@ -8,11 +8,11 @@ import { getOwn, insertOwn, listOwn, type OwnRow } from '../store/own-constructi
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 import { say } from '../words/say.ts'
-import { bodyFor } from './garments.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { type Context, request } from './request.ts'
 import { readerOf } from './settings.ts'
+import { bodyFor } from './wanted.ts'
 
 const id = z
   .string()

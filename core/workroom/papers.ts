@@ -7,6 +7,7 @@ import { printPdf } from '../paper/pdf.ts'
 import { quoteSheet } from '../paper/quote-sheet.ts'
 import type { GarmentSheet } from '../paper/sheet.ts'
 import { workOrder } from '../paper/work-order.ts'
+import { lineAsTaken } from '../quote/options.ts'
 import { attachmentPath, putAttachment, readAttachment } from '../store/attachments.ts'
 import { getClient } from '../store/clients.ts'
 import { getCommission, getGarment, stepsOfGarments } from '../store/commissions.ts'
@@ -128,7 +129,7 @@ async function garmentPaper(
   const garment = getGarment(db, garmentId, 'garmentId')
   const commission = getCommission(db, garment.commissionId)
   const { snapshot } = getQuote(db, commission.quoteId)
-  const line = snapshot.lines.find(({ id }) => id === garment.quoteGarmentId)!
+  const line = lineAsTaken(snapshot, garment)
   const steps = stepsOfGarments(db, [garmentId])
   const { choices } = constructionFor(line.construction, context)
   const sheet = lay({

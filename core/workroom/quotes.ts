@@ -1,7 +1,9 @@
 import { z } from 'zod'
-import { titleOf } from '../draft/construction.ts'
+import { type Construction, titleOf } from '../draft/construction.ts'
 import { describeExtras } from '../draft/extras.ts'
-import { estimate, type Habits } from '../price/estimate.ts'
+import type { OtherCloths } from '../lay/as-cut.ts'
+import { nameOf, varied } from '../price/alternatives.ts'
+import { estimate, type Habits, type Wanted } from '../price/estimate.ts'
 import { counterFor, numberOf } from '../quote/numbers.ts'
 import { sharedLays, sharesOf } from '../quote/shared.ts'
 import { type LineDraft, quoteSnapshot } from '../quote/snapshot.ts'
@@ -15,12 +17,11 @@ import { phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
 import { clothOf } from './cloths.ts'
 import { commissionFrom } from './commissions.ts'
-import { constructionFor } from './constructions.ts'
-import { bodyOfSet, habitsOf, otherClothsFor } from './garments.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { type Context, request } from './request.ts'
 import { settingsOf, today } from './settings.ts'
+import { habitsOf, onOrder, wantedFor } from './wanted.ts'
 
 const line = z.strictObject({
   wearerId: inputs.id.describe('client who wears it'),
@@ -30,13 +31,18 @@ const line = z.strictObject({
   extras: inputs.extras,
   clothId: inputs.id,
   otherClothIds: inputs.otherClothIds,
-  finishPlan: inputs.finishPlan,
-  lay: inputs.layWish,
+  ...onOrder,
   quantity: z.int().min(1).max(200).default(1),
+  options: z
+    .array(inputs.variation)
+    .max(6)
+    .default([])
+    .describe('other ways of making it, for the client to pick from'),
 })
 const order = z.strictObject({
   customerId: inputs.id.describe('client who pays'),
   lines: z.array(line).min(1).max(40),
+  shipping: inputs.money.optional().describe('postage and packing before tax'),
   supersedes: inputs.id.optional().describe('id of a sent quote that this one replaces'),
 })
 type Line = z.output<typeof line>
@@ -71,11 +77,16 @@ export const quoteRequests = [
       id: inputs.id,
       dueDay: inputs.day.optional(),
       note: inputs.line(2000).default(''),
+      taken: z
+        .record(z.string(), z.int().min(0))
+        .default({})
+        .describe('by id of a line, the number of the option that is taken, from 0'),
     }),
-    run: ({ id, dueDay, note }, context) => {
+    run: ({ id, dueDay, note, taken }, context) => {
       const quote = sentQuote(id, 'id', context)
+      refuseNoOption(quote, taken)
       becomes(quote, 'accepted', 'quote.accept', context)
-      return { commission: commissionFrom(quote, { dueDay: dueDay ?? null, note }, context) }
+      return { commission: commissionFrom(quote, { dueDay: dueDay ?? null, note, taken }, context) }
     },
   }),
   request({
@@ -91,21 +102,26 @@ export const quoteRequests = [
 ]
 
 /** Reckons a quote from what is stored, numbers it, freezes the measures it uses and stores it. */
-export function saveQuote({ customerId, lines, supersedes }: z.output<typeof order>, context: Context) {
+export function saveQuote(
+  { customerId, lines, shipping, supersedes }: z.output<typeof order>,
+  context: Context,
+) {
   const { db } = context.store
   const settings = settingsOf(context)
   const customer = getClient(db, customerId, 'customerId')
   const replaced = supersedes === undefined ? undefined : sentQuote(supersedes, 'supersedes', context)
-  const habits = habitsOf(settings)
-  const alone = lines.map((asked, i) => refusingAt(`lines.${i}`, () => lineOf(asked, habits, context)))
-  const { drafts, shared } = laidTogether(lines, alone, habits, context)
+  const garments = lines.reduce((sum, { quantity }) => sum + quantity, 0)
+  const alone = lines.map((asked, i) =>
+    refusingAt(`lines.${i}`, () => lineOf({ ...asked, garments }, context)),
+  )
+  const { drafts, shared } = laidTogether(lines, alone, garments, context)
   const day = today(context)
   const snapshot = quoteSnapshot({
     number: numberOf('quote', day, takeNumber(db, counterFor('quote', day))),
     day,
     settings,
     customer: { id: customer.id, name: customer.name, address: customer.address },
-    ...{ lines: drafts, shared },
+    ...{ lines: drafts, shared, shipping },
     ...(replaced === undefined ? {} : { supersedes: replaced.number }),
   })
   const id = context.newId()
@@ -134,10 +150,15 @@ export function saveQuote({ customerId, lines, supersedes }: z.output<typeof ord
 }
 
 /** The lines, those of one cloth laid together where it saves some and each paying its share of that length. */
-function laidTogether(lines: readonly Line[], alone: readonly LineDraft[], habits: Habits, context: Context) {
+function laidTogether(
+  lines: readonly Line[],
+  alone: readonly LineDraft[],
+  garments: number,
+  context: Context,
+) {
   const shared = sharedLays(
-    alone.map((line, i) => ({ line, plainLay: isPlain(lines[i]!.lay) })),
-    habits.buying,
+    alone.map((line, i) => ({ line, plainLay: isPlain(lines[i]!) })),
+    settingsOf(context).buying,
   )
   const share = new Map(
     shared.flatMap((group) => {
@@ -147,42 +168,75 @@ function laidTogether(lines: readonly Line[], alone: readonly LineDraft[], habit
     }),
   )
   const drafts = alone.map((line, i) =>
-    share.has(line.id) ? { ...lineOf(lines[i]!, habits, context, share.get(line.id)), id: line.id } : line,
+    share.has(line.id)
+      ? { ...lineOf({ ...lines[i]!, garments, share: share.get(line.id) }, context), id: line.id }
+      : line,
   )
   return { drafts, shared }
 }
 
-/** A lay that nobody has had a say in yet. */
-const isPlain = ({ manner, flaws, locked, placements }: Line['lay']): boolean =>
-  manner === 'single' && flaws.length === 0 && locked.length === 0 && placements === undefined
+/** A lay that nobody has had a say in yet, on cloth of the workroom's, of a garment that is made in one way. */
+const isPlain = ({ lay, options, brought }: Line): boolean =>
+  lay.manner === 'single' &&
+  lay.flaws.length === 0 &&
+  lay.locked.length === 0 &&
+  lay.placements === undefined &&
+  options.length === 0 &&
+  brought === undefined
 
-function lineOf(asked: Line, habits: Habits, context: Context, share?: number): LineDraft {
+type Counted = Line & { garments: number; share?: number | undefined }
+
+function lineOf(asked: Counted, context: Context): LineDraft {
   const { db } = context.store
   const wearer = getClient(db, asked.wearerId, 'wearerId')
   const set = getMeasurementSet(db, asked.measurementSetId, 'measurementSetId')
   if (set.clientId !== wearer.id)
     throw new Refusal(phrase('refusal.quote.otherBody', { wearer: wearer.name }), 'measurementSetId')
-  const cloth: QuotedCloth = clothOf(getCloth(db, asked.clothId, 'clothId'))
-  const construction = constructionFor(asked.construction, context)
-  const body = bodyOfSet(set, context)
-  const { choices, extras, finishPlan, lay, quantity } = asked
-  const others = otherClothsFor(asked, context)
-  const wanted = { construction, body, choices, extras, cloth, others, finishPlan, lay, share }
-  const reckoned = estimate(wanted, habits)
+  const wanted = wantedFor(asked, context)
+  const habits = habitsOf(settingsOf(context), context, asked)
+  const { construction, body } = wanted
   return {
+    ...made(wanted, habits),
     id: context.newId(),
     wearer: { id: wearer.id, name: wearer.name },
     measurementSet: { id: set.id, day: set.day, told: toldIn(set) },
     body,
-    quantity,
+    quantity: asked.quantity,
     construction: construction.id,
     title: titleOf(construction),
+    ...(asked.price.tax === undefined ? {} : { taxBasisPoints: asked.price.tax }),
+    options: asked.options.map((given, i) =>
+      refusingAt(`options.${i}`, () => {
+        const cloth =
+          given.clothId === undefined ? undefined : clothOf(getCloth(db, given.clothId, 'clothId'))
+        // A price that was set by hand is that of the garment as it stands, not of its options.
+        const other = varied({ ...wanted, price: { ...asked.price, set: undefined } }, given, cloth)
+        return { ...made(other, habits), name: nameOf(given, cloth?.name) }
+      }),
+    ),
+  }
+}
+
+type Made = Omit<Wanted, 'construction' | 'cloth' | 'others'> & {
+  construction: Construction
+  cloth: QuotedCloth
+  others: OtherCloths<QuotedCloth>
+}
+
+/** A garment reckoned, and what a quote says of it. */
+function made(wanted: Made, habits: Habits) {
+  const { construction, cloth, others, choices, extras = {}, finishPlan } = wanted
+  const reckoned = estimate(wanted, habits)
+  const { draft, lay, brought, purchase } = reckoned
+  const clothLine =
+    brought === undefined
+      ? phrase('quote.describe.cloth', { cloth: cloth.name })
+      : phrase('quote.describe.brought', { cloth: cloth.name, needed: { mm: Math.ceil(purchase.needed) } })
+  return {
     description: [
-      ...construction.describe(reckoned.draft),
-      ...describeExtras(extras, reckoned.draft),
-      ...(reckoned.lay.placements.length === 0
-        ? []
-        : [phrase('quote.describe.cloth', { cloth: cloth.name })]),
+      ...construction.describe(draft),
+      ...describeExtras(extras, draft),
+      ...(lay.placements.length === 0 ? [] : [clothLine]),
       ...(reckoned.others ?? []).map((other) =>
         phrase(`quote.describe.${other.role}`, { cloth: other.cloth }),
       ),
@@ -192,6 +246,14 @@ function lineOf(asked: Line, habits: Habits, context: Context, share?: number): 
     cloth,
     ...(reckoned.others === undefined ? {} : { others }),
     estimate: reckoned,
+  }
+}
+
+/** @throws Refusal at `taken` when an option is taken that the quote does not offer */
+function refuseNoOption({ snapshot }: QuoteStanding, taken: Readonly<Record<string, number>>): void {
+  for (const [id, option] of Object.entries(taken)) {
+    const line = snapshot.lines.find((one) => one.id === id)
+    if (line?.options?.[option] === undefined) throw new Refusal(phrase('refusal.quote.noOption'), 'taken')
   }
 }
 

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { marksOf } from '../plan/steps.ts'
+import { lineAsTaken } from '../quote/options.ts'
 import { sharedBy } from '../quote/shared.ts'
 import { getCommission, getGarment, stepsOfGarments } from '../store/commissions.ts'
 import { getQuote } from '../store/quotes.ts'
@@ -81,9 +82,10 @@ export const remnantRequests = [
 
 /** The cloth of a garment and the rectangles its lay leaves, whole millimetres that are surely there. */
 function leftBy(garmentId: string, { store: { db } }: Context) {
-  const { commissionId, quoteGarmentId } = getGarment(db, garmentId, 'garmentId')
-  const { snapshot } = getQuote(db, getCommission(db, commissionId).quoteId)
-  const { cloth, estimate } = snapshot.lines.find(({ id }) => id === quoteGarmentId)!
+  const garment = getGarment(db, garmentId, 'garmentId')
+  const { quoteGarmentId } = garment
+  const { snapshot } = getQuote(db, getCommission(db, garment.commissionId).quoteId)
+  const { cloth, estimate } = lineAsTaken(snapshot, garment)
   const shared = sharedBy(snapshot, { id: quoteGarmentId })
   // What is left of a length that several garments share is kept once, with the first of them.
   const mine = shared === undefined || shared.lines[0] === quoteGarmentId

@@ -180,7 +180,10 @@ export function makeSample(context: Context) {
   const cloths = CLOTHS.map((cloth) => insertCloth(db, { ...made, ...cloth, id: context.newId() }).id)
   const [thorunn, lucja, , museum] = people as [Person, Person, Person, Person]
   const flat = { manner: 'single' as const, flaws: [], locked: [] }
-  const tunic = { construction: 'goredUndertunic', quantity: 1, lay: flat, otherClothIds: {}, extras: {} }
+  const tunic = {
+    ...{ construction: 'goredUndertunic', quantity: 1, lay: flat, otherClothIds: {}, extras: {} },
+    ...{ options: [], threadIds: {}, price: {} },
+  }
 
   const taken = saveQuote(
     {
@@ -199,7 +202,7 @@ export function makeSample(context: Context) {
     context,
   )
   setQuoteState(db, taken.id, 'accepted', context.now())
-  const commission = commissionFrom(taken, { dueDay: null, note: '' }, context)
+  const commission = commissionFrom(taken, { dueDay: null, note: '', taken: {} }, context)
   for (const step of commission.garments[0]!.steps) if (DONE.includes(step.key)) tickStep(step, context)
 
   const waiting = saveQuote(

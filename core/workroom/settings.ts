@@ -1,23 +1,25 @@
 import { z } from 'zod'
-import { NOTIONS, type NotionId } from '../draft/types.ts'
+import type { NotionId } from '../draft/types.ts'
 import type { NotionStock } from '../price/notions.ts'
-import type { WorkroomSettings } from '../quote/settings.ts'
+import { completed, type WorkroomSettings } from '../quote/settings.ts'
 import { SKILLS } from '../sew/types.ts'
 import { findWorkroom, insertWorkroom, updateSettings } from '../store/workrooms.ts'
 import { type Day, dayAt } from '../words/dates.ts'
 import { readLength } from '../words/length.ts'
-import type { Money } from '../words/money.ts'
+import { type Money, shareOf, sumMoney } from '../words/money.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
 import { englishReader, type Reader } from '../words/say.ts'
 import { DEFAULT_SETTINGS } from './default-settings.ts'
 import { recorded } from './history.ts'
-import * as inputs from './inputs.ts'
 import { type Context, request } from './request.ts'
+import { type Changes, changes } from './settings-changes.ts'
 
 /** The settings of the day; the defaults while none have been set. */
-export const settingsOf = ({ store }: Pick<Context, 'store'>): WorkroomSettings =>
-  findWorkroom(store.db)?.settings ?? DEFAULT_SETTINGS
+export const settingsOf = ({ store }: Pick<Context, 'store'>): WorkroomSettings => {
+  const stored = findWorkroom(store.db)?.settings
+  return stored === undefined ? DEFAULT_SETTINGS : completed(stored, DEFAULT_SETTINGS)
+}
 
 /** The workroom's own calendar day. */
 export const today = (context: Context): Day => dayAt(context.now(), settingsOf(context).timeZone)
@@ -28,81 +30,6 @@ export function readerOf(context: Pick<Context, 'store'>): Reader {
   return { ...englishReader, locale, unit }
 }
 
-const text = inputs.line
-const basisPoints = z.int().min(0).max(10_000)
-const { money } = inputs
-const thread = z.strictObject({
-  name: inputs.named,
-  metresPerReel: z.number().min(1).max(100_000),
-  pricePerReel: money,
-})
-
-/** Every part of the settings that can be set; what is not given stays. */
-const changes = z.strictObject({
-  letterhead: z
-    .strictObject({
-      name: inputs.named,
-      address: z.array(text(200)).max(8),
-      email: text(200),
-      phone: text(60),
-      paper: z.enum(['A4', 'Letter']),
-      locale: z.string().refine(isLocale, 'not a language tag'),
-      unit: inputs.unit,
-    })
-    .partial()
-    .optional(),
-  timeZone: z.string().refine(isTimeZone, 'not a time zone').optional(),
-  hoursPerWeek: z.number().min(1).max(168).optional(),
-  rates: z
-    .strictObject({
-      currency: z.string().regex(/^[A-Z]{3}$/),
-      perHour: z.strictObject(
-        Object.fromEntries(SKILLS.map((skill) => [skill, money])) as Record<
-          (typeof SKILLS)[number],
-          typeof money
-        >,
-      ),
-      overheadPerHour: money,
-      profit: z.strictObject({
-        kind: z.enum(['markup', 'margin']),
-        basisPoints: z.int().min(0).max(100_000),
-      }),
-      tax: z.strictObject({ name: text(40), basisPoints }),
-      rounding: z.strictObject({
-        step: z.int().min(0).max(1_000_000),
-        direction: z.enum(['up', 'down', 'nearest']),
-      }),
-      depositBasisPoints: basisPoints,
-    })
-    .partial()
-    .optional(),
-  buying: z
-    .strictObject({
-      endAllowance: inputs.length,
-      squaring: inputs.length,
-      testStrip: inputs.length,
-      margin: inputs.partOfOne,
-      cuttingGap: inputs.length,
-    })
-    .partial()
-    .optional(),
-  threadStock: z.strictObject({ hand: thread, machine: thread }).optional(),
-  // A price of nothing at all (null) is taken away: the notion is not charged for.
-  notionStock: z
-    .strictObject(
-      Object.fromEntries(NOTIONS.map((id) => [id, money.nullable()])) as Record<
-        NotionId,
-        z.ZodNullable<typeof money>
-      >,
-    )
-    .partial()
-    .optional(),
-  validityDays: z.int().min(1).max(366).optional(),
-  terms: z.array(text(400)).max(20).optional(),
-})
-
-type Changes = z.output<typeof changes>
-
 export const settingsRequests = [
   request({
     name: 'settings.get',
@@ -111,7 +38,7 @@ export const settingsRequests = [
     input: z.strictObject({}),
     run: (_, { store }) => {
       const row = findWorkroom(store.db)
-      return { settings: row?.settings ?? DEFAULT_SETTINGS, revision: row?.revision ?? 0 }
+      return { settings: settingsOf({ store }), revision: row?.revision ?? 0 }
     },
   }),
   request({
@@ -122,7 +49,7 @@ export const settingsRequests = [
     run: ({ revision, changes: asked }, context) => {
       const { db } = context.store
       const row = findWorkroom(db)
-      const settings = merged(row?.settings ?? DEFAULT_SETTINGS, asked)
+      const settings = merged(settingsOf(context), asked)
       refuseMixedCurrencies(settings)
       if (row === undefined && revision !== 0) throw new Refusal(phrase('refusal.store.stale'), 'revision')
       const saved =
@@ -130,34 +57,63 @@ export const settingsRequests = [
           ? insertWorkroom(db, { id: context.newId(), kind: 'own', settings, createdAt: context.now() })
           : updateSettings(db, row, revision, settings)
       recorded(context, 'settings.set', 'workroom', saved.id, row?.settings, saved.settings)
-      return { settings: saved.settings, revision: saved.revision }
+      return { settings, revision: saved.revision }
     },
   }),
 ]
 
 /** The settings with what was asked put in: whole values are replaced, groups part by part. */
 function merged(settings: WorkroomSettings, asked: Changes): WorkroomSettings {
-  const { letterhead, rates, buying, notionStock, ...rest } = asked
+  const { letterhead, rates, buying, notionStock, threadRules, ways, yearly, ...rest } = asked
   const unit = letterhead?.unit ?? settings.letterhead.unit
   const { margin, ...lengths } = given(buying)
-  const read = (name: string, value: number | string | undefined) =>
-    value === undefined || value === 0
-      ? value
-      : refusingAt(`changes.buying.${name}`, () => readLength(value, unit))
-  const inMillimetres = Object.fromEntries(
-    Object.entries(lengths).map(([name, value]) => [name, read(name, value)]),
-  )
+  const { machineWaste, doubled, waxed, ...ends } = given(threadRules)
+  const inMillimetres = (group: string, some: Record<string, number | string | undefined>) =>
+    Object.fromEntries(
+      Object.entries(some).map(([name, value]) => [
+        name,
+        value === undefined || value === 0
+          ? value
+          : refusingAt(`changes.${group}.${name}`, () => readLength(value, unit)),
+      ]),
+    )
+  const perHour =
+    yearly === undefined || yearly.costs.length === 0 ? {} : { overheadPerHour: overheadOf(yearly, settings) }
   return {
     ...settings,
     ...given(rest),
     letterhead: { ...settings.letterhead, ...given(letterhead) },
-    rates: { ...settings.rates, ...given(rates) },
+    rates: { ...settings.rates, ...given(rates), ...perHour },
+    ...(yearly === undefined ? {} : { yearly }),
+    ways: { ...settings.ways, ...without(ways) },
+    threadRules: {
+      ...settings.threadRules,
+      ...inMillimetres('threadRules', ends),
+      ...given({ machineWaste, doubled, waxed }),
+    },
     ...(notionStock === undefined
       ? {}
       : { notionStock: priced({ ...settings.notionStock, ...notionStock }) }),
-    buying: { ...settings.buying, ...inMillimetres, ...(margin === undefined ? {} : { margin }) },
+    buying: {
+      ...settings.buying,
+      ...inMillimetres('buying', lengths),
+      ...(margin === undefined ? {} : { margin }),
+    },
   }
 }
+
+/** Yearly costs over the hours that are sold. */
+function overheadOf({ costs, soldHours }: WorkroomSettings['yearly'], { rates }: WorkroomSettings): Money {
+  const year = sumMoney(
+    costs.map(({ amount }) => amount),
+    rates.currency,
+  )
+  return shareOf(year, 10, Math.round(soldHours * 10))
+}
+
+/** Groups as given, without what was left out of each. */
+const without = (ways: Changes['ways']): Partial<WorkroomSettings['ways']> =>
+  Object.fromEntries(Object.entries(given(ways)).map(([group, values]) => [group, given(values)]))
 
 const priced = (prices: { [id in NotionId]?: Money | null | undefined }): NotionStock =>
   Object.fromEntries(Object.entries(prices).flatMap(([id, price]) => (price ? [[id, price]] : [])))
@@ -168,10 +124,22 @@ const given = <T extends object>(fields: T | undefined): Given<T> =>
   Object.fromEntries(Object.entries(fields ?? {}).filter(([, value]) => value !== undefined)) as Given<T>
 
 /** @throws Refusal when an amount is in another currency than the workroom's */
-function refuseMixedCurrencies({ rates, threadStock, notionStock = {} }: WorkroomSettings): void {
+function refuseMixedCurrencies({
+  rates,
+  threadStock,
+  otherThreads,
+  yearly,
+  notionStock = {},
+}: WorkroomSettings): void {
   const amounts: [field: string, amount: Money][] = [
     ...SKILLS.map((skill): [string, Money] => [`changes.rates.perHour.${skill}`, rates.perHour[skill]]),
     ['changes.rates.overheadPerHour', rates.overheadPerHour],
+    ['changes.rates.targetPerHour', rates.targetPerHour],
+    ...yearly.costs.map(({ amount }, i): [string, Money] => [`changes.yearly.costs.${i}`, amount]),
+    ...otherThreads.map(({ pricePerReel }, i): [string, Money] => [
+      `changes.otherThreads.${i}`,
+      pricePerReel,
+    ]),
     ['changes.threadStock.hand', threadStock.hand.pricePerReel],
     ['changes.threadStock.machine', threadStock.machine.pricePerReel],
     ...Object.entries(notionStock).map(([id, price]): [string, Money] => [
@@ -185,20 +153,4 @@ function refuseMixedCurrencies({ rates, threadStock, notionStock = {} }: Workroo
     phrase('refusal.money.currencies', { one: rates.currency, other: other[1].currency }),
     other[0],
   )
-}
-
-function isLocale(tag: string): boolean {
-  try {
-    return Intl.getCanonicalLocales(tag).length === 1
-  } catch {
-    return false
-  }
-}
-
-function isTimeZone(zone: string): boolean {
-  try {
-    return new Intl.DateTimeFormat('en', { timeZone: zone }).resolvedOptions().timeZone !== ''
-  } catch {
-    return false
-  }
 }

@@ -9,7 +9,7 @@ import { Refusal } from '../parts/refusal.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 
 type Settings = OutputOf<'settings.get'>['settings']
-const SKILLS = ['handSewing', 'machineSewing', 'cutting', 'pressing', 'fitting'] as const
+const SKILLS = ['handSewing', 'machineSewing', 'cutting', 'pressing', 'fitting', 'attending'] as const
 
 /** What the maker sets once: what stands on her papers, and what her work costs. */
 export function WorkroomSettings({ onKept }: { onKept: () => void }) {
@@ -158,6 +158,7 @@ function written({ letterhead, rates, validityDays }: Settings) {
     cutting: amount(rates.perHour.cutting),
     pressing: amount(rates.perHour.pressing),
     fitting: amount(rates.perHour.fitting),
+    attending: amount(rates.perHour.attending),
     overhead: amount(rates.overheadPerHour),
     profitKind: rates.profit.kind as string,
     profit: String(rates.profit.basisPoints / 100),
@@ -199,6 +200,7 @@ function changesOf(
         cutting: money(typed.cutting),
         pressing: money(typed.pressing),
         fitting: money(typed.fitting),
+        attending: money(typed.attending),
       },
       overheadPerHour: money(typed.overhead),
       profit: { kind: typed.profitKind as 'margin' | 'markup', basisPoints: basisPoints(typed.profit) },

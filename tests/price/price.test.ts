@@ -1,12 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { DEFAULT_RATES, DEFAULT_THREAD_STOCK } from '../../core/price/parameters.ts'
-import { priceOf } from '../../core/price/price.ts'
+import { type Priced, priceOf } from '../../core/price/price.ts'
 import { profitOn } from '../../core/price/profit.ts'
 import { threadCost } from '../../core/price/thread-stock.ts'
 import type { Price, Rates } from '../../core/price/types.ts'
 import { minutesOf } from '../../core/sew/minutes.ts'
-import type { Sewing } from '../../core/sew/types.ts'
 import { money, sumMoney } from '../../core/words/money.ts'
 import { say } from '../../core/words/say.ts'
 import { refused } from '../support/refused.ts'
@@ -17,10 +16,9 @@ const plain: Rates = {
   profit: { kind: 'markup', basisPoints: 0 },
   rounding: { step: 1, direction: 'nearest' },
 }
-const byHand = (minutes: number): Pick<Sewing, 'threads' | 'bySkill' | 'total'> => ({
+const byHand = (minutes: number): Pick<Priced, 'threads' | 'hours'> => ({
   threads: [],
-  bySkill: { handSewing: minutesOf(minutes, 0) },
-  total: minutesOf(minutes, 0),
+  hours: { bySkill: { handSewing: minutesOf(minutes, 0) }, total: minutesOf(minutes, 0) },
 })
 const sum = (price: Price, ...kinds: string[]) =>
   sumMoney(
@@ -57,9 +55,10 @@ describe('the worked price', () => {
   // cost 327.60; a markup of 20 % gives 393.12, a margin of 20 % 409.50.
   const reckon = (profit: Rates['profit']) =>
     priceOf({
-      cloths: [{ name: 'linen', pricePerMetre: gbp(1800), toBuy: 3300 }],
+      cloths: [{ name: 'linen', pricePerMetre: gbp(1800), length: 3300 }],
       ...{ notions: [], notionStock: {} },
-      sewing: { ...byHand(720), threads: [{ work: 'hand', sewn: 80, wasted: 7.5, metres: 87.5 }] },
+      ...byHand(720),
+      threads: [{ work: 'hand', sewn: 80, wasted: 7.5, metres: 87.5 }],
       rates: {
         ...plain,
         profit,
@@ -85,9 +84,9 @@ describe('the worked price', () => {
   // craftprofessional.com: materials 8, labour 48 min at 15 = 12, overhead 3, profit 7: 30.
   test('materials + labour + overhead + profit: 8 + 12 + 3 + 7 = 30', () => {
     const price = priceOf({
-      cloths: [{ name: 'cloth', pricePerMetre: gbp(800), toBuy: 1000 }],
+      cloths: [{ name: 'cloth', pricePerMetre: gbp(800), length: 1000 }],
       ...{ notions: [], notionStock: {} },
-      sewing: byHand(48),
+      ...byHand(48),
       rates: {
         ...plain,
         perHour: { ...plain.perHour, handSewing: gbp(1500) },
@@ -139,9 +138,9 @@ describe('every price', () => {
         fc.double({ min: 0, max: 9000, noNaN: true }),
         (given, perMetre, toBuy, minutes) => {
           const price = priceOf({
-            cloths: [{ name: 'cloth', pricePerMetre: gbp(perMetre), toBuy }],
+            cloths: [{ name: 'cloth', pricePerMetre: gbp(perMetre), length: toBuy }],
             ...{ notions: [], notionStock: {} },
-            sewing: byHand(minutes),
+            ...byHand(minutes),
             rates: {
               ...plain,
               perHour: { ...plain.perHour, handSewing: gbp(given.hourly) },
@@ -174,9 +173,9 @@ describe('every price', () => {
   test('rises with the hours', () => {
     const at = (minutes: number) =>
       priceOf({
-        cloths: [{ name: 'c', pricePerMetre: gbp(1000), toBuy: 1000 }],
+        cloths: [{ name: 'c', pricePerMetre: gbp(1000), length: 1000 }],
         ...{ notions: [], notionStock: {} },
-        sewing: byHand(minutes),
+        ...byHand(minutes),
         rates: DEFAULT_RATES,
         threadStock: DEFAULT_THREAD_STOCK,
       }).total.minor
@@ -194,9 +193,9 @@ describe('every price', () => {
   // craftprofessional-style check of loss: price 25, materials 5, overhead 2, 3 h at 10 = 37: a loss of 12.
   test('tells what an hour really earns', () => {
     const price = priceOf({
-      cloths: [{ name: 'c', pricePerMetre: gbp(500), toBuy: 1000 }],
+      cloths: [{ name: 'c', pricePerMetre: gbp(500), length: 1000 }],
       ...{ notions: [], notionStock: {} },
-      sewing: byHand(180),
+      ...byHand(180),
       rates: { ...plain, perHour: { ...plain.perHour, handSewing: gbp(1000) }, overheadPerHour: gbp(67) },
       threadStock: DEFAULT_THREAD_STOCK,
     })

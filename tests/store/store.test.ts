@@ -46,7 +46,8 @@ describe('a store', () => {
     )
     expect(tables.length).toBe(strict.length - 1)
     for (const table of tables) {
-      const { name, columns } = getTableConfig(table)
+      const { name, columns, primaryKeys } = getTableConfig(table)
+      const together = primaryKeys.flatMap((key) => key.columns.map((column) => column.name))
       const stored = db.$client
         .prepare<[string], { name: string; type: string; notnull: number; pk: number }>(
           'SELECT name, type, "notnull", pk FROM pragma_table_info(?)',
@@ -56,7 +57,7 @@ describe('a store', () => {
         name: column.name,
         type: column.getSQLType().toUpperCase(),
         notnull: column.notNull ? 1 : 0,
-        pk: column.primary ? 1 : 0,
+        pk: column.primary ? 1 : together.indexOf(column.name) + 1,
       }))
       expect(
         stored.map((column) => ({ ...column, type: column.type.toUpperCase() })),

@@ -42,6 +42,7 @@ export const house = {
   'store.kind.step': 'step',
   'store.kind.document': 'document',
   'store.kind.remnant': 'remnant',
+  'store.kind.timeEntry': 'logged time',
   'refusal.shell.notOpen': 'No workroom is open. Open one first.',
   'refusal.shell.gone': 'The planner has closed its store. Start it again; what it acknowledged is safe.',
   'refusal.shell.stopped': 'Stopped, as you asked. Nothing was kept of it.',

@@ -17,4 +17,5 @@ export const lengthsAndMoney = {
   'refusal.money.currencies':
     'Amounts in {one} and {other} cannot be added. The workroom keeps one currency.',
   'refusal.money.noWeights': 'An amount cannot be divided when no part has any share in it.',
+  'refusal.time.unreadable': '“{text}” is no time that can be read. Write 90, 1:30 or 1 h 30.',
 } as const

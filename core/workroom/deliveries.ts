@@ -1,0 +1,173 @@
+import { z } from 'zod'
+import { type Account, accountOf, accountsTogether } from '../plan/account.ts'
+import { adviceFrom } from '../plan/advice.ts'
+import { spentByStep } from '../plan/logged.ts'
+import { lineAsTaken } from '../quote/options.ts'
+import {
+  actualsOf,
+  type CommissionRow,
+  garmentsOfCommission,
+  getCommission,
+  getGarment,
+  listCommissions,
+  setActual,
+  stepsOfGarments,
+  updateCommission,
+} from '../store/commissions.ts'
+import { getQuote } from '../store/quotes.ts'
+import { timesOfCommission } from '../store/times.ts'
+import { readLength } from '../words/length.ts'
+import { phrase } from '../words/phrase.ts'
+import { Refusal, refusingAt } from '../words/refusal.ts'
+import { recorded } from './history.ts'
+import * as inputs from './inputs.ts'
+import { spentOf, stepsOf } from './pace.ts'
+import { type Context, request } from './request.ts'
+import { settingsOf, today } from './settings.ts'
+
+const metres = z.number().min(0).max(100_000).nullable()
+
+/** What became of the work: delivered, and quoted against actual. */
+export const deliveryRequests = [
+  request({
+    name: 'garment.took',
+    kind: 'command',
+    about:
+      'Writes down what a garment really took: length of cloth, and thread in metres. Null takes it back.',
+    input: z.strictObject({
+      garmentId: inputs.id,
+      cloth: inputs.length.nullable().default(null).describe('of its own cloth, as bought'),
+      handThread: metres.default(null),
+      machineThread: metres.default(null),
+    }),
+    run: ({ garmentId, cloth, ...threads }, context) => {
+      const { db } = context.store
+      getGarment(db, garmentId, 'garmentId')
+      const { unit } = settingsOf(context).letterhead
+      const length = cloth === null ? null : refusingAt('cloth', () => readLength(cloth, unit))
+      const before = actualsOf(db, [garmentId])[0] ?? null
+      setActual(db, { garmentId, cloth: length, ...threads })
+      recorded(context, 'garment.took', 'garment', garmentId, before, actualsOf(db, [garmentId])[0])
+      return { took: actualsOf(db, [garmentId])[0]! }
+    },
+  }),
+  request({
+    name: 'commission.deliver',
+    kind: 'command',
+    about: 'Notes that a commission is delivered. What is quoted and what it took can then be compared.',
+    input: z.strictObject({
+      id: inputs.id,
+      revision: inputs.revision,
+      day: inputs.day.optional().describe('today, if not said'),
+    }),
+    run: ({ id, revision, day }, context) => {
+      const before = getCommission(context.store.db, id)
+      if (before.state !== 'open')
+        throw new Refusal(phrase('refusal.plan.closed', { number: before.number }), 'id')
+      return delivered(before, revision, 'commission.deliver', day ?? today(context), context)
+    },
+  }),
+  request({
+    name: 'commission.reopen',
+    kind: 'command',
+    about: 'Takes a delivery back: the commission is open again.',
+    input: z.strictObject({ id: inputs.id, revision: inputs.revision }),
+    run: ({ id, revision }, context) => {
+      const before = getCommission(context.store.db, id)
+      if (before.state !== 'delivered')
+        throw new Refusal(phrase('refusal.plan.notDelivered', { number: before.number }), 'id')
+      return delivered(before, revision, 'commission.reopen', null, context)
+    },
+  }),
+  request({
+    name: 'commission.account',
+    kind: 'query',
+    about: 'Quoted against actual for one commission: cloth, thread, hours, and what an hour earned.',
+    input: z.strictObject({ id: inputs.id }),
+    run: ({ id }, context) => accountFor(getCommission(context.store.db, id), context),
+  }),
+  request({
+    name: 'accounts.list',
+    kind: 'query',
+    about:
+      'Quoted against actual for everything delivered, by construction and by client, and what to change.',
+    input: z.strictObject({}),
+    run: (_, context) => {
+      const { rates } = settingsOf(context)
+      const all = listCommissions(context.store.db)
+        .filter(({ state }) => state === 'delivered')
+        .map((row) => ({ row, ...accountFor(row, context) }))
+      const garments = all.flatMap(({ row, customer, garments: made }) =>
+        made.map((garment) => ({ ...garment, customer, customerId: row.customerId })),
+      )
+      const grouped = <K>(keyOf: (garment: (typeof garments)[number]) => K) =>
+        [...Map.groupBy(garments, keyOf).values()].map((group) => ({
+          first: group[0]!,
+          together: accountsTogether(
+            group.map(({ account }) => account),
+            rates.currency,
+          ),
+        }))
+      const accounts = garments.map(({ account }) => account)
+      return {
+        commissions: all.map(({ row, customer, together }) => ({
+          ...{ id: row.id, number: row.number, deliveredDay: row.deliveredDay, customer, together },
+        })),
+        constructions: grouped(({ construction }) => construction).map(({ first, together }) => ({
+          ...{ id: first.construction, title: first.title, together },
+        })),
+        clients: grouped(({ customerId }) => customerId).map(({ first, together }) => ({
+          ...{ id: first.customerId, name: first.customer, together },
+        })),
+        together: accountsTogether(accounts, rates.currency),
+        targetPerHour: rates.targetPerHour,
+        advice: adviceFrom(accounts, rates.targetPerHour),
+      }
+    },
+  }),
+]
+
+function delivered(
+  before: CommissionRow,
+  revision: number,
+  name: string,
+  day: string | null,
+  context: Context,
+) {
+  const changes = { state: day === null ? ('open' as const) : ('delivered' as const), deliveredDay: day }
+  const commission = updateCommission(context.store.db, before, revision, changes)
+  recorded(context, name, 'commission', before.id, { state: before.state }, changes)
+  return { commission }
+}
+
+/** The account of a commission, garment by garment and together. */
+function accountFor(row: CommissionRow, context: Context) {
+  const { db } = context.store
+  const { snapshot } = getQuote(db, row.quoteId)
+  const garments = garmentsOfCommission(db, row.id)
+  const ids = garments.map(({ id }) => id)
+  const times = timesOfCommission(db, row.id).filter(({ removedAt }) => removedAt === null)
+  const spent = spentByStep(times.map(spentOf), stepsOf(times, context))
+  const actuals = new Map(actualsOf(db, ids).map((one) => [one.garmentId, one]))
+  const steps = stepsOfGarments(db, ids)
+  const accounts = garments.map((garment) => {
+    const line = lineAsTaken(snapshot, garment)
+    const own = steps.filter(({ garmentId }) => garmentId === garment.id)
+    const minutes = own.reduce((sum, { id }) => sum + (spent.get(id) ?? 0), 0)
+    const { cloth = null, handThread = null, machineThread = null } = actuals.get(garment.id) ?? {}
+    const took = { cloth, handThread, machineThread, minutes: minutes > 0 ? minutes : null }
+    const account: Account = accountOf(line.estimate, line.cloth.pricePerMetre, took)
+    return {
+      ...{ id: garment.id, title: line.title, construction: line.construction, account },
+      wearer: line.wearer.name,
+    }
+  })
+  return {
+    customer: snapshot.customer.name,
+    garments: accounts,
+    together: accountsTogether(
+      accounts.map(({ account }) => account),
+      snapshot.total.currency,
+    ),
+  }
+}

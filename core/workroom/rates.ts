@@ -4,10 +4,12 @@ import { numberOf } from '../sew/pace/pace.ts'
 import { factorAt } from '../sew/pace/time-of.ts'
 import { minutesFor } from '../sew/sewing.ts'
 import { STITCH } from '../sew/stitches.ts'
+import type { Ways } from '../sew/types.ts'
 import { entriesOf, familyOf, isStitch, sumWork, WORK_IDS, type WorkId } from '../sew/work.ts'
 import { getCommission } from '../store/commissions.ts'
 import { getTime, stepsById } from '../store/times.ts'
 import { phrase } from '../words/phrase.ts'
+import type { StitchId } from '../words/stitches.ts'
 import { type Known, knownPace } from './pace.ts'
 import { type Context, request } from './request.ts'
 import { settingsOf } from './settings.ts'
@@ -41,10 +43,12 @@ export const rateRequests = [
 /** Minutes for one unit of a kind of work, a metre of a stitch, before anything is learnt. */
 function standardFor(id: WorkId, context: Context): number {
   const { ways } = settingsOf(context)
-  if (!isStitch(id)) return minutesFor(id, ways)
-  const { density, pace } = STITCH[id]
-  return (100 * (ways.density[id] ?? density)) / (ways.perMinute[id] ?? pace)
+  return isStitch(id) ? perMetreOf(id, ways) / (ways.perMinute[id] ?? STITCH[id].pace) : minutesFor(id, ways)
 }
+
+/** Stitches to the metre. */
+const perMetreOf = (id: StitchId, { density }: Pick<Ways, 'density'>): number =>
+  100 * (density[id] ?? STITCH[id].density)
 
 /** One kind of work: standard and own minutes for a unit, the middle 80 % of what hers may be, and its logged times. */
 function rateOf(id: WorkId, { learnt: { pace }, taught }: Known, context: Context) {
@@ -61,7 +65,10 @@ function rateOf(id: WorkId, { learnt: { pace }, taught }: Known, context: Contex
     id,
     name: isStitch(id) ? phrase(`sew.stitch.${id}`) : phrase(`sew.operation.${id}`),
     unit: phrase(`sew.unit.${isStitch(id) ? 'metre' : OPERATION[id].unit}`),
+    per: phrase(`times.per.${isStitch(id) ? 'metre' : OPERATION[id].unit}`),
     family: familyOf(id),
+    /** Stitches to the metre, by which a standard becomes a number of stitches a minute; null where there are none. */
+    perMetre: isStitch(id) ? perMetreOf(id, ways) : null,
     standard,
     /** Whether the standard is the maker's own. */
     set: isStitch(id) ? ways.perMinute[id] !== undefined : ways.minutes[id] !== undefined,

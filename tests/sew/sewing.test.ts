@@ -3,9 +3,10 @@ import { describe, expect, test } from 'vitest'
 import { goredUndertunic } from '../../core/draft/constructions/gored-undertunic.ts'
 import { FINISH_PLANS } from '../../core/sew/finish-plans.ts'
 import { minutesOf, NO_MINUTES } from '../../core/sew/minutes.ts'
-import { DEFAULT_THREAD_RULES } from '../../core/sew/parameters.ts'
+import { DEFAULT_THREAD_RULES, USUAL_WAYS } from '../../core/sew/parameters.ts'
 import { sew } from '../../core/sew/sewing.ts'
-import { threadUse } from '../../core/sew/thread-use.ts'
+import { STITCH } from '../../core/sew/stitches.ts'
+import { handledThread, threadUse } from '../../core/sew/thread-use.ts'
 import type { Row } from '../../core/sew/types.ts'
 import { bodyOf, someBody, WOMAN } from '../support/bodies.ts'
 
@@ -57,6 +58,48 @@ describe('thread', () => {
     expect(
       threadUse([row('lockstitch301', 2500), row('lockstitch301', 2500)], [], rules)[0]!.metres,
     ).toBeCloseTo((5 + 0.2) * 1.15, 9)
+  })
+
+  // A double thread lies twice in every stitch and twice in every end.
+  test('sewn double is twice as long, ends and all, and waxed it is threaded less often', () => {
+    const rows = [row('running', 3200)]
+    const plain = threadUse(rows, [], rules)[0]!
+    const double = threadUse(rows, [], { ...rules, doubled: ['running'] })[0]!
+    expect(double.sewn).toBeCloseTo(2 * plain.sewn, 9)
+    expect(double.metres).toBeCloseTo(2 * plain.metres, 9)
+    const waxed = threadUse(rows, [], { ...rules, waxed: true })[0]!
+    // 450 × 1.3 less 50 are 535 mm: 3200 mm want 6 needlefuls.
+    expect(waxed.wasted).toBeCloseTo((Math.ceil(3200 / 535) * 50) / 1000, 9)
+    expect(waxed.sewn).toBe(plain.sewn)
+    const other = { ...rules, doubled: ['hemming' as const] }
+    expect(threadUse(rows, [], other)).toEqual(threadUse(rows, [], rules))
+  })
+
+  test('in what is worked by the piece is counted too, each piece with a thread of its own', () => {
+    const holes = handledThread([{ operation: 'workButtonhole', quantity: 4 }], 0.4, USUAL_WAYS)
+    expect(holes).toHaveLength(4)
+    const { density, thread } = STITCH.buttonhole
+    expect(holes[0]!.thread).toBeCloseTo(48 * thread(10 / density, 0.8), 9)
+    expect(threadUse([], holes, rules)[0]!.metres).toBeGreaterThan((4 * holes[0]!.thread) / 1000)
+    expect(handledThread([{ operation: 'setGusset', quantity: 2 }], 0.4, USUAL_WAYS)).toEqual([])
+  })
+
+  test('and time follow the density and pace that the maker sets', () => {
+    const draft = goredUndertunic.draft(bodyOf(WOMAN), {}, 'mm')
+    const usual = sew(draft, FINISH_PLANS.allByHand, 0.4, DEFAULT_THREAD_RULES)
+    const finer = sew(draft, FINISH_PLANS.allByHand, 0.4, DEFAULT_THREAD_RULES, {
+      ...USUAL_WAYS,
+      density: { halfBackstitch: 6 },
+    })
+    expect(finer.rows.find(({ stitch }) => stitch === 'halfBackstitch')!.density).toBe(6)
+    expect(finer.threads[0]!.metres).toBeGreaterThan(usual.threads[0]!.metres)
+    expect(finer.total.mean).toBeGreaterThan(usual.total.mean)
+    const quicker = sew(draft, FINISH_PLANS.allByHand, 0.4, DEFAULT_THREAD_RULES, {
+      ...USUAL_WAYS,
+      perMinute: { halfBackstitch: 24 },
+      minutes: { prewash: 0 },
+    })
+    expect(quicker.total.mean).toBeLessThan(usual.total.mean)
   })
 
   test('is never less than what is sewn', () => {

@@ -5,11 +5,11 @@
  */
 export const PACE = {
   /** Whoever is quick is quick at everything, … */
-  whole: 0.25,
+  whole: 0.22,
   /** … at all work of a family, … */
-  family: 0.24,
+  family: 0.22,
   /** … and at one kind of it. The three together: 0.4. */
-  kind: 0.2,
+  kind: 0.26,
   /** From one step to the next of the same work: cloth, light, interruptions. */
   step: 0.25,
   /** How many logged steps the figure for `step` weighs against hers. */

@@ -12,6 +12,7 @@ import { price } from './english/price.ts'
 import { quote } from './english/quote.ts'
 import { screen } from './english/screen.ts'
 import { sew } from './english/sew.ts'
+import { times } from './english/times.ts'
 
 /**
  * Every sentence, name and label of the planner in English: the one place where words for a person stand, one
@@ -33,4 +34,5 @@ export const english = {
   ...paper,
   ...house,
   ...screen,
+  ...times,
 } as const

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react'
 import type { PhraseCode } from '../core/words/phrase.ts'
 import type { Workroom } from './bridge/ask.ts'
 import { Button } from './parts/button.tsx'
+import { WhatItCameTo } from './rooms/accounts.tsx'
 import { Client } from './rooms/client.tsx'
 import { Clients } from './rooms/clients.tsx'
 import { Cloths } from './rooms/cloths.tsx'
@@ -12,6 +13,7 @@ import { FirstStart } from './rooms/first-start.tsx'
 import { Own } from './rooms/own.tsx'
 import { Quote } from './rooms/quote.tsx'
 import { Quotes } from './rooms/quotes.tsx'
+import { Times } from './rooms/times.tsx'
 import { WorkroomSettings } from './rooms/workroom-settings.tsx'
 import { addressOf, type Place, usePlace } from './router.ts'
 import { HouseProvider, useHouse, useQuery, useTell } from './workroom.tsx'
@@ -70,7 +72,11 @@ function Rooms() {
         ) : null}
       </header>
       <main>
-        {here === 'workroom' ? <WorkroomSettings onKept={again} /> : roomAt({ ...place, room: at })}
+        {here === 'workroom' && place.id === undefined ? (
+          <WorkroomSettings onKept={again} />
+        ) : (
+          roomAt({ ...place, room: at })
+        )}
       </main>
     </>
   )
@@ -85,7 +91,14 @@ function roomAt({ room, id, query }: Place): ReactNode {
     case 'quotes':
       return id === undefined ? <Quotes /> : <Quote key={id} id={id} />
     case 'commissions':
-      return id === undefined ? <Commissions /> : <Commission key={id} id={id} />
+      if (id === 'accounts') return <WhatItCameTo />
+      return id === undefined ? (
+        <Commissions />
+      ) : (
+        <Commission key={`${id}?${query}`} id={id} time={query.get('time') ?? undefined} />
+      )
+    case 'workroom':
+      return <Times />
     case 'own':
       return <Own key={id ?? 'new'} family={id} />
     default:

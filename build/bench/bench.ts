@@ -2,11 +2,15 @@ import { CONSTRUCTIONS, draftGarment } from '../../core/draft/constructions.ts'
 import { asCut } from '../../core/lay/as-cut.ts'
 import { faultsOfLay } from '../../core/lay/check.ts'
 import { firstLay } from '../../core/lay/first-lay.ts'
+import { purchaseOf } from '../../core/lay/purchase.ts'
 import { lengthsOf } from '../../core/measure/body.ts'
 import { doubtsOf } from '../../core/measure/doubts.ts'
-import { estimate } from '../../core/price/estimate.ts'
+import { alternativesOf } from '../../core/price/alternatives.ts'
+import { type Cut, estimate, reckoned, type Wanted } from '../../core/price/estimate.ts'
 import { FINISH_PLANS } from '../../core/sew/finish-plans.ts'
+import { learn } from '../../core/sew/pace/learn.ts'
 import { sew } from '../../core/sew/sewing.ts'
+import { entriesOf } from '../../core/sew/work.ts'
 import { DEFAULT_SETTINGS } from '../../core/workroom/default-settings.ts'
 import { middlingBody as body, stratifiedBodies } from './bodies.ts'
 import { screenTimings } from './screen.ts'
@@ -48,6 +52,30 @@ const trials = Array.from({ length: 200 }, (_, i): Record<string, string | numbe
 const drafts = trials.map((choices) => draftGarment('goredUndertunic', body, choices, 'mm'))
 const lays = drafts.map(({ pieces }) => firstLay(pieces, cloth, buying))
 
+const tunic: Wanted = {
+  ...{ construction: 'goredUndertunic', body, choices: {}, cloth, finishPlan: 'machineWhereHidden' },
+}
+const narrow = { id: 'narrow', cloth: { ...cloth, width: 1143 } }
+/** Garments that may be lined, each several times. */
+const linable = CONSTRUCTIONS.filter(({ choices }) => 'lined' in choices).flatMap(({ id }) =>
+  Array.from({ length: 10 }, () => id),
+)
+/** A draft with its first lay, for what is reckoned after it. */
+function cutAs(draft: (typeof drafts)[number], i: number): [Cut, Wanted] {
+  const lay = lays[i]!
+  return [{ draft, lay, purchase: purchaseOf(lay, cloth, buying), others: [] }, tunic]
+}
+/** Three years of tunics, each step logged a little off its standard. */
+const logged = Array.from({ length: 80 }, (_, garment) =>
+  sew(drafts[garment]!, FINISH_PLANS.machineWhereHidden, 0.4, threadRules).steps.map(({ work = {} }, i) => ({
+    id: `${garment}-${i}`,
+    minutes:
+      entriesOf(work).reduce((sum, [, minutes]) => sum + minutes, 0) * (1 + ((garment + 3 * i) % 7) / 10),
+    daysAgo: 14 * garment,
+    steps: [work],
+  })),
+).flat()
+
 const timings: Timing[] = [
   timed('change of one choice: draft, lay, check, thread, hours, price', trials, (choices) =>
     estimate(
@@ -65,6 +93,13 @@ const timings: Timing[] = [
   ),
   timed('a set of measures looked over', lays, () => doubtsOf(lengthsOf(body), 'women')),
   timed('sewing', drafts, (draft) => sew(draft, FINISH_PLANS.allByHand, 0.4, threadRules)),
+  timed('thread, hours with their spread, price and its odds', drafts.map(cutAs), ([cut, wanted]) =>
+    reckoned(cut, wanted, habits),
+  ),
+  timed('all alternatives: three ways of sewing, two cloths, lined and not', linable, (construction) =>
+    alternativesOf({ ...tunic, construction }, [narrow], habits),
+  ),
+  timed('learning from 1200 logged times', trials.slice(0, 10), () => learn(logged), 2),
 ]
 for (const one of CONSTRUCTIONS)
   timings.push(timed(`draft, ${one.id}`, stratifiedBodies, (stratified) => one.draft(stratified, {}, 'mm')))

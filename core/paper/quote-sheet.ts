@@ -33,6 +33,7 @@ export function quoteSheet(snapshot: QuoteSnapshot): PaperDocument {
     ]),
     garments(snapshot),
     ...drawnAndSummed(snapshot),
+    ...options(snapshot),
     // Nobody signs on a page that does not show the terms.
     { kind: 'together', blocks: [...terms(snapshot), ...acceptance(snapshot)] },
   ]
@@ -109,32 +110,39 @@ function sums(snapshot: QuoteSnapshot): Block {
   const tell = tellerOf(reader)
   const amount = (value: QuoteLine['net']) => printMoney(value, reader.locale)
   const rate = new Intl.NumberFormat(reader.locale, { style: 'percent', maximumFractionDigits: 2 })
-  const percent = rate.format(snapshot.tax.basisPoints / 10_000)
-  const untaxed = snapshot.tax.basisPoints === 0
+  const { tax, shipping, payments = [] } = snapshot
+  const taxes = snapshot.taxes ?? [{ basisPoints: tax.basisPoints, net: snapshot.net, amount: tax.amount }]
+  const untaxed = taxes.every(({ basisPoints }) => basisPoints === 0)
+  const carriage =
+    shipping === undefined ? [] : [amountRow(tell('paper.quote.shipping'), amount(shipping.net))]
   const rows: Row[] = [
+    ...carriage,
     ...(untaxed
       ? []
       : [
-          { cells: ['', tell('paper.quote.net'), amount(snapshot.net)] },
-          {
-            cells: [
-              '',
-              tell('paper.quote.tax', { name: snapshot.tax.name, rate: percent }),
-              amount(snapshot.tax.amount),
-            ],
-          },
+          amountRow(tell('paper.quote.net'), amount(snapshot.net)),
+          ...taxes.map((one) =>
+            amountRow(
+              tell('paper.quote.tax', { name: tax.name, rate: rate.format(one.basisPoints / 10_000) }),
+              amount(one.amount),
+            ),
+          ),
         ]),
     {
-      ...(untaxed ? {} : { over: 'sum' as const }),
+      ...(untaxed && carriage.length === 0 ? {} : { over: 'sum' as const }),
       cells: [
         '',
         { words: tell('paper.quote.total'), look: 'amountTotal' },
         { words: amount(snapshot.total), look: 'amountTotal' },
       ],
     },
-    ...(snapshot.deposit.minor === 0
-      ? []
-      : [{ cells: ['', tell('paper.quote.deposit'), amount(snapshot.deposit)] }]),
+    ...(payments.length > 2
+      ? payments.map(({ when, amount: part }) =>
+          amountRow(capital(tell(`quote.payment.${when}`)), amount(part)),
+        )
+      : snapshot.deposit.minor === 0
+        ? []
+        : [amountRow(tell('paper.quote.deposit'), amount(snapshot.deposit))]),
   ]
   return {
     kind: 'together',
@@ -153,6 +161,48 @@ function sums(snapshot: QuoteSnapshot): Block {
       },
     ],
   }
+}
+
+const amountRow = (name: string, amount: string): Row => ({ cells: ['', name, amount] })
+
+/** Other ways of making a garment, each with a box to mark and the price of it all. */
+function options(snapshot: QuoteSnapshot): Block[] {
+  const reader = readerOf(snapshot)
+  const tell = tellerOf(reader)
+  const offered = snapshot.lines.filter((line) => (line.options ?? []).length > 0)
+  if (offered.length === 0) return []
+  // Above the line amounts are net; what is chosen between are whole prices.
+  const amounts = snapshot.tax.amount.minor === 0 ? 'amount' : 'withTax'
+  const row = (line: QuoteLine, way: string, total: QuoteLine['total'], first: boolean): Row => ({
+    keep: first,
+    cells: [
+      { tick: false, said: tell('paper.quote.options.box') },
+      first ? capital(say(line.title, reader)) : '',
+      way,
+      printMoney(total, reader.locale),
+    ],
+  })
+  return [
+    { kind: 'heading', level: 2, words: tell('paper.quote.options') },
+    { kind: 'paragraph', words: tell('paper.quote.options.about'), keepWithNext: true },
+    {
+      kind: 'table',
+      before: 2,
+      pad: { above: 1, below: 1, gap: 3 },
+      columns: [
+        { heading: '', share: 8 },
+        { heading: tell('paper.quote.column.garment'), share: 50 },
+        { heading: tell('paper.quote.column.way'), share: 76 },
+        { heading: tell(`paper.quote.column.${amounts}`), share: 35, align: 'right', look: 'amount' },
+      ],
+      rows: offered.flatMap((line) => [
+        row(line, tell('paper.quote.options.asQuoted'), line.total, true),
+        ...(line.options ?? []).map(({ name, total }) =>
+          row(line, name.map((phrase) => say(phrase, reader)).join(', '), total, false),
+        ),
+      ]),
+    },
+  ]
 }
 
 function terms(snapshot: QuoteSnapshot): Block[] {

@@ -13,7 +13,7 @@ export type PlannedStep = {
   position: number
   name: Phrase
   minutes: Minutes
-  /** Its kinds of work at the standard times; none in steps of old. */
+  /** Its kinds of work by the catalogue; none in steps of old. */
   work: Work
 }
 

@@ -1,5 +1,5 @@
 import { ATTENDANCE, type AttendanceId } from '../sew/operations.ts'
-import { minutesFor } from '../sew/sewing.ts'
+import { minutesOf } from '../sew/sewing.ts'
 import type { Ways } from '../sew/types.ts'
 import type { Work } from '../sew/work.ts'
 
@@ -15,12 +15,12 @@ const FOR: Record<AttendanceId, 'order' | 'garment'> = {
 const MENDING: Record<AttendanceId, number> = { consult: 0.2, source: 0, office: 0.35, putRight: 0 }
 
 /**
- * The time around one garment, at the standard minutes: its share of what is talked over, sought out and written for the whole
+ * The time around one garment, in minutes of the catalogue: its share of what is talked over, sought out and written for the whole
  * order, and the small alterations that are included.
  *
  * @param garments on the same order
  */
 export function attendanceOf(garments: number, mending: boolean, ways: Pick<Ways, 'minutes'>): Work {
   const part = (id: AttendanceId) => (FOR[id] === 'order' ? 1 / garments : 1) * (mending ? MENDING[id] : 1)
-  return Object.fromEntries(ATTENDANCE.map((id) => [id, minutesFor(id, ways) * part(id)]))
+  return Object.fromEntries(ATTENDANCE.map((id) => [id, minutesOf(id, ways) * part(id)]))
 }

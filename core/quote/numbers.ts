@@ -1,13 +1,17 @@
 import type { Day } from '../words/dates.ts'
 
-/** The papers that are numbered without gaps, year by year. */
+/** The papers that are numbered without gaps. */
 export type Numbered = 'quote' | 'commission'
 
-const LETTER: Record<Numbered, string> = { quote: 'Q', commission: 'C' }
+/** How they are numbered: what stands before the number, and whether it begins anew every year. */
+export type Numbering = Record<Numbered, string> & { yearly: boolean }
 
-/** Name of the counter that numbers such papers in the year of `day`. */
-export const counterFor = (kind: Numbered, day: Day): string => `${kind}-${day.slice(0, 4)}`
+/** Name of the counter that numbers such papers: one for every year, or one for good. */
+export const counterFor = (kind: Numbered, day: Day, { yearly }: Numbering): string =>
+  yearly ? `${kind}-${day.slice(0, 4)}` : kind
 
-/** `Q-2026-007`: what is printed for the nth paper of its kind in the year of `day`. */
-export const numberOf = (kind: Numbered, day: Day, nth: number): string =>
-  `${LETTER[kind]}-${day.slice(0, 4)}-${String(nth).padStart(3, '0')}`
+/** `Q-2026-007`, or `Q-007` where numbers do not begin anew: what is printed for the nth paper of its kind. */
+export function numberOf(kind: Numbered, day: Day, nth: number, numbering: Numbering): string {
+  const year = numbering.yearly ? `${day.slice(0, 4)}-` : ''
+  return `${numbering[kind]}-${year}${String(nth).padStart(3, '0')}`
+}

@@ -2,8 +2,9 @@ import type { BuyingRules } from '../lay/types.ts'
 import type { NotionStock } from '../price/notions.ts'
 import type { OtherThread, ThreadStock } from '../price/thread-stock.ts'
 import type { Rates } from '../price/types.ts'
-import type { ThreadRules, Ways } from '../sew/types.ts'
+import type { Standards, ThreadRules } from '../sew/types.ts'
 import type { Money } from '../words/money.ts'
+import type { Numbering } from './numbers.ts'
 import type { Letterhead } from './types.ts'
 
 /** What the maker sets once for her workroom; every quote takes it as it is on that day. */
@@ -20,13 +21,14 @@ export type WorkroomSettings = {
   /** Other colours and finenesses, for a garment to be sewn with. */
   otherThreads: OtherThread[]
   /** Where she sews otherwise than the catalogue has it. */
-  ways: Omit<Ways, 'pace'>
+  ways: Standards
   /** What the workroom costs in a year, and the hours of a year that are sold: the overhead of an hour. */
   yearly: { costs: { name: string; amount: Money }[]; soldHours: number }
   /** What a piece or a metre of each notion costs. Settings of old have none. */
   notionStock?: NotionStock
   /** Days a quote stands. */
   validityDays: number
+  numbering: Numbering
   /** Sentences printed under every quote. */
   terms: string[]
   /** Sentence printed besides, when the customer brings the cloth. */
@@ -41,14 +43,14 @@ export type StoredSettings = Omit<WorkroomSettings, Later | 'rates'> &
         perHour: Omit<Rates['perHour'], 'attending'> & Partial<Pick<Rates['perHour'], 'attending'>>
       }
   }
-type Later = 'otherThreads' | 'ways' | 'yearly' | 'broughtTerm'
+type Later = 'otherThreads' | 'ways' | 'yearly' | 'numbering' | 'broughtTerm'
 
 /** Settings with what later versions added. Amounts are of the workroom's own, so that no currency is mixed in. */
 export function completed(stored: StoredSettings, fresh: WorkroomSettings): WorkroomSettings {
   const { perHour } = stored.rates
-  const { otherThreads, ways, yearly, broughtTerm } = fresh
+  const { otherThreads, ways, yearly, numbering, broughtTerm } = fresh
   return {
-    ...{ otherThreads, ways, broughtTerm, yearly: { ...yearly, costs: [] } },
+    ...{ otherThreads, ways, numbering, broughtTerm, yearly: { ...yearly, costs: [] } },
     ...stored,
     rates: {
       targetPerHour: perHour.pressing,

@@ -26,4 +26,4 @@ export const LAYERS = { gather: 1, join: 2, fell: 3, edge: 1, hem: 3, reinforce:
 export const MINUTES_PER_ROW = 2
 
 /** A workroom that has set nothing and logged nothing: every stitch and operation as the catalogue has it. */
-export const USUAL_WAYS: Ways = { density: {}, perMinute: {}, minutes: {}, pace: UNKNOWN_PACE }
+export const USUAL_WAYS: Ways = { density: {}, minutes: {}, pace: UNKNOWN_PACE }

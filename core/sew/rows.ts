@@ -41,7 +41,7 @@ export function hemRows(
   return [rowOf(step, id, 'hem', stitch, length, sewn)]
 }
 
-/** One row, and its minutes at the standard times. */
+/** One row, and its minutes by the catalogue. */
 export type TimedRow = { row: Row; standard: number }
 
 function rowOf(
@@ -54,7 +54,7 @@ function rowOf(
 ): TimedRow {
   const density = ways.density[stitch] ?? STITCH[stitch].density
   const stitches = (length / 10) * density
-  const standard = stitches / (ways.perMinute[stitch] ?? STITCH[stitch].pace) + MINUTES_PER_ROW
+  const standard = stitches / STITCH[stitch].pace + MINUTES_PER_ROW
   const through = thickness * LAYERS[purpose]
   return {
     standard,

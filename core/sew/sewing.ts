@@ -1,5 +1,5 @@
 import type { Draft, Step } from '../draft/types.ts'
-import { OPERATION } from './operations.ts'
+import { OPERATION, type TimedId } from './operations.ts'
 import { timeOf } from './pace/time-of.ts'
 import { USUAL_WAYS } from './parameters.ts'
 import { hemRows, seamRows, type TimedRow } from './rows.ts'
@@ -56,18 +56,18 @@ export function sew(
   }
 }
 
-/** What a step holds of each kind of work, at the standard times. */
+/** What a step holds of each kind of work, by the catalogue. */
 const workOf = ({ operations }: Step, rows: readonly TimedRow[], ways: Ways): Work =>
   sumWork([
     ...rows.map(({ row, standard }): Work => ({ [row.stitch]: standard })),
     ...operations.map(
-      ({ operation, quantity }): Work => ({ [operation]: quantity * minutesFor(operation, ways) }),
+      ({ operation, quantity }): Work => ({ [operation]: quantity * minutesOf(operation, ways) }),
     ),
   ])
 
-/** Standard minutes for one unit of an operation. */
-export const minutesFor = (operation: keyof typeof OPERATION, { minutes }: Pick<Ways, 'minutes'>): number =>
-  minutes[operation] ?? OPERATION[operation].minutes
+/** Minutes of the catalogue for one unit of an operation; none, if the workroom does not do it. */
+export const minutesOf = (operation: TimedId, { minutes }: Pick<Ways, 'minutes'>): number =>
+  minutes[operation] === 0 ? 0 : OPERATION[operation].minutes
 
 /** The time of steps in all, and of each kind of labour in them. */
 export function timesOf(

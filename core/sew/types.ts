@@ -42,7 +42,7 @@ export type Row = {
 export type StepTime = {
   step: string
   stage: Stage
-  /** Its kinds of work at the standard times, for logged time to teach from. Quotes of old have none. */
+  /** Its kinds of work by the catalogue, for logged time to teach from. Quotes of old have none. */
   work?: Work
   bySkill: Partial<Record<Skill, Minutes>>
   total: Minutes
@@ -83,13 +83,15 @@ export type ThreadRules = {
   waxed?: boolean
 }
 
-/** How the workroom sews, where it differs from the catalogue, and how fast. */
-export type Ways = {
+/** What the workroom has set in the place of the catalogue's figures. */
+export type Standards = {
   /** Stitches to the centimetre. */
   density: Partial<Record<StitchId, number>>
   /** Stitches a minute, all told. */
   perMinute: Partial<Record<StitchId, number>>
-  /** Minutes for one unit of an operation. */
+  /** Minutes for one unit of an operation; none at all, and it is not done here. */
   minutes: Partial<Record<TimedId, number>>
-  pace: Pace
 }
+
+/** How the workroom sews, and how fast: standards of its own, and what was learnt, are both in the pace. */
+export type Ways = Pick<Standards, 'density' | 'minutes'> & { pace: Pace }

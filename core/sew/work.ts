@@ -7,7 +7,10 @@ import type { Skill } from './types.ts'
 export type WorkId = StitchId | TimedId
 export const WORK_IDS = [...STITCHES, ...(Object.keys(OPERATION) as TimedId[])] as const
 
-/** Minutes by kind of work, at the workroom's standard times and before anything was learnt from logged ones. */
+/**
+ * Minutes by kind of work, by the catalogue: what a workroom has set or learnt is in its pace, so that work done under
+ * one standard still counts for the same when she sets another.
+ */
 export type Work = Partial<Record<WorkId, number>>
 
 export const isStitch = (id: WorkId): id is StitchId => id in STITCH

@@ -222,7 +222,7 @@ export const step = sqliteTable(
     doneAt: text('done_at'),
     doneBy: text('done_by'),
     revision: revision(),
-    /** Kinds of work in it at the standard times, for logged time to teach from. */
+    /** Kinds of work in it by the catalogue, for logged time to teach from. */
     work: text('work', { mode: 'json' }).$type<Work>().notNull().default({}),
   },
   (table) => [uniqueIndex('step_key').on(table.garmentId, table.key)],

@@ -40,3 +40,10 @@ export function printDate(day: Day, locale: string): string {
     timeZone: 'UTC',
   }).format(new Date(`${day}T00:00:00Z`))
 }
+
+/** A day in few letters, for a column: `25 Nov 2026`. */
+export function printDayShort(day: Day, locale: string): string {
+  return new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' }).format(
+    new Date(`${day}T00:00:00Z`),
+  )
+}

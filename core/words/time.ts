@@ -13,15 +13,24 @@ export function printMinutes(minutes: number): string {
       : `${hours} h ${String(rest).padStart(2, '0')}`
 }
 
+/** Parts of an hour as they stand on a keyboard. */
+const PARTS: Record<string, string> = { '½': '.5', '¼': '.25', '¾': '.75' }
+
 /**
- * Reads a time as a maker writes it: `1 h 20`, `1:20`, `1.5 h`, `90 min`, `90`, in minutes.
+ * Reads a time as a maker writes it: `1 h 20`, `1:20`, `1.5 h`, `1½ hours`, `90 min`, `90`, in minutes.
  * @throws Refusal when it cannot be read, or is none
  */
 export function readMinutes(text: string): number {
-  const plain = text.trim().toLowerCase().replace(',', '.')
-  const [, hours, minutes] =
-    /^(?:(\d+(?:\.\d+)?)\s*(?:h|:)\s*)?(?:(\d+(?:\.\d+)?)\s*(?:min|m)?)?$/.exec(plain) ?? []
-  const read = 60 * Number(hours ?? 0) + Number(minutes ?? 0)
-  if (!(read > 0)) throw new Refusal(phrase('refusal.time.unreadable', { text }))
-  return read
+  const plain = text
+    .trim()
+    .toLowerCase()
+    .replace(',', '.')
+    .replace(/[½¼¾]/, (part) => PARTS[part]!)
+    .replace(/\s*hours?/, ' h')
+    .replace(/\s*minutes?$/, ' min')
+  const number = String.raw`(\d*\.?\d+)`
+  const read = new RegExp(`^(?:${number}\\s*(?:h|:)\\s*)?(?:${number}\\s*(?:min|m)?)?$`).exec(plain)
+  const minutes = 60 * Number(read?.[1] ?? 0) + Number(read?.[2] ?? 0)
+  if (!(minutes > 0)) throw new Refusal(phrase('refusal.time.unreadable', { text }))
+  return minutes
 }

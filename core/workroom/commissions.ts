@@ -26,7 +26,7 @@ import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { paceOf } from './pace.ts'
 import { type Context, request } from './request.ts'
-import { today } from './settings.ts'
+import { settingsOf, today } from './settings.ts'
 
 const byId = z.strictObject({ id: inputs.id })
 const oneStage = z.strictObject({ garmentId: inputs.id, stage: z.enum(STAGES) })
@@ -97,8 +97,14 @@ export function commissionFrom(
 ) {
   const { db } = context.store
   const day = today(context)
+  const { numbering } = settingsOf(context)
   const id = context.newId()
-  const number = numberOf('commission', day, takeNumber(db, counterFor('commission', day)))
+  const number = numberOf(
+    'commission',
+    day,
+    takeNumber(db, counterFor('commission', day, numbering)),
+    numbering,
+  )
   const copies = quote.snapshot.lines.flatMap(({ id: quoteGarmentId, quantity }) => {
     const option = taken[quoteGarmentId] ?? null
     const line = lineAsTaken(quote.snapshot, { quoteGarmentId, option })

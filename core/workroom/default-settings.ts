@@ -25,6 +25,7 @@ export const DEFAULT_SETTINGS: WorkroomSettings = {
   ways: { density: {}, perMinute: {}, minutes: {} },
   yearly: { costs: [], soldHours: 1000 },
   validityDays: 30,
+  numbering: { quote: 'Q', commission: 'C', yearly: true },
   terms: [
     'Cloth is washed before it is cut, and wool may shrink again if it is washed hot.',
     'Measures are those of the day named; one fitting is included.',

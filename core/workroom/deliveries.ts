@@ -153,9 +153,11 @@ function accountFor(row: CommissionRow, context: Context) {
   const accounts = garments.map((garment) => {
     const line = lineAsTaken(snapshot, garment)
     const own = steps.filter(({ garmentId }) => garmentId === garment.id)
-    const minutes = own.reduce((sum, { id }) => sum + (spent.get(id) ?? 0), 0)
+    const logged = own.filter(({ id }) => spent.has(id))
+    // A step whose time nobody logged is taken as it was quoted, as long as anything was logged at all.
+    const minutes = own.reduce((sum, { id, minutes: quoted }) => sum + (spent.get(id) ?? quoted.mean), 0)
     const { cloth = null, handThread = null, machineThread = null } = actuals.get(garment.id) ?? {}
-    const took = { cloth, handThread, machineThread, minutes: minutes > 0 ? minutes : null }
+    const took = { cloth, handThread, machineThread, minutes: logged.length > 0 ? minutes : null }
     const account: Account = accountOf(line.estimate, line.cloth.pricePerMetre, took)
     return {
       ...{ id: garment.id, title: line.title, construction: line.construction, account },

@@ -6,12 +6,13 @@ import { wishedLay } from '../lay/wished-lay.ts'
 import { doneBy } from '../plan/promise.ts'
 import { timeLeft } from '../plan/time-left.ts'
 import { alternativesOf } from '../price/alternatives.ts'
-import { estimate } from '../price/estimate.ts'
+import { reckoned } from '../price/estimate.ts'
 import type { Estimate } from '../price/estimate.types.ts'
 import { getCloth } from '../store/cloths.ts'
 import { garmentsOfCommission, listCommissions, stepsOfGarments } from '../store/commissions.ts'
 import { refusingAt } from '../words/refusal.ts'
 import { clothOf } from './cloths.ts'
+import { cutFor } from './cuts.ts'
 import * as inputs from './inputs.ts'
 import { paceOf } from './pace.ts'
 import { type Context, request } from './request.ts'
@@ -82,7 +83,8 @@ export const garmentRequests = [
     input: z.strictObject({ ...garment, ...onCloth, ...onOrder, garments }),
     run: (input, context) => {
       const settings = settingsOf(context)
-      return estimate(wantedFor(input, context), habitsOf(settings, context, input))
+      const [wanted, habits] = [wantedFor(input, context), habitsOf(settings, context, input)]
+      return reckoned(cutFor(wanted, habits), wanted, habits)
     },
   }),
   request({
@@ -107,7 +109,7 @@ export const garmentRequests = [
       const { p80: left } = timeLeft(openSteps(context), paceOf(context))
       const promised = (p80: number) => doneBy(today(context), { p80: left + p80 }, settings.hoursPerWeek)
       return {
-        alternatives: alternativesOf(wanted, cloths, habits).map(
+        alternatives: alternativesOf(wanted, cloths, habits, cutFor).map(
           ({ change, name, refused, estimate: found }) => ({
             ...{ change, name },
             ...(refused === undefined ? {} : { refused }),

@@ -1,9 +1,10 @@
 import { loggedOf, type Spent, type SpentOn, type Together } from '../plan/logged.ts'
 import { type Judged, type Learnt, learn } from '../sew/pace/learn.ts'
+import { paceBefore } from '../sew/pace/standards.ts'
 import type { Store } from '../store/open.ts'
 import { allTimes, lastChange, stepsById, type TimeEntry } from '../store/times.ts'
 import type { Context } from './request.ts'
-import { today } from './settings.ts'
+import { settingsOf, today } from './settings.ts'
 
 export type Known = {
   learnt: Learnt
@@ -23,7 +24,7 @@ export function knownPace(context: Context): Known {
   if (before?.change === change && before.day === day) return before.known
   const times = allTimes(store.db)
   const logged = loggedOf(times.map(spentOf), stepsOf(times, context), day)
-  const learnt = learn(logged)
+  const learnt = learn(logged, paceBefore(settingsOf(context).ways))
   const judged = new Map(learnt.judged.map((one) => [one.id, one]))
   const taught = logged.flatMap(({ id, of, steps }) => {
     const one = judged.get(id)

@@ -3,7 +3,7 @@ import { type Construction, titleOf } from '../draft/construction.ts'
 import { describeExtras } from '../draft/extras.ts'
 import type { OtherCloths } from '../lay/as-cut.ts'
 import { nameOf, varied } from '../price/alternatives.ts'
-import { estimate, type Habits, type Wanted } from '../price/estimate.ts'
+import { type Habits, reckoned, type Wanted } from '../price/estimate.ts'
 import { counterFor, numberOf } from '../quote/numbers.ts'
 import { sharedLays, sharesOf } from '../quote/shared.ts'
 import { type LineDraft, quoteSnapshot } from '../quote/snapshot.ts'
@@ -17,6 +17,7 @@ import { phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
 import { clothOf } from './cloths.ts'
 import { commissionFrom } from './commissions.ts'
+import { cutFor } from './cuts.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { type Context, request } from './request.ts'
@@ -108,6 +109,7 @@ export function saveQuote(
 ) {
   const { db } = context.store
   const settings = settingsOf(context)
+  const { numbering } = settings
   const customer = getClient(db, customerId, 'customerId')
   const replaced = supersedes === undefined ? undefined : sentQuote(supersedes, 'supersedes', context)
   const garments = lines.reduce((sum, { quantity }) => sum + quantity, 0)
@@ -117,7 +119,7 @@ export function saveQuote(
   const { drafts, shared } = laidTogether(lines, alone, garments, context)
   const day = today(context)
   const snapshot = quoteSnapshot({
-    number: numberOf('quote', day, takeNumber(db, counterFor('quote', day))),
+    number: numberOf('quote', day, takeNumber(db, counterFor('quote', day, numbering)), numbering),
     day,
     settings,
     customer: { id: customer.id, name: customer.name, address: customer.address },
@@ -209,9 +211,7 @@ function lineOf(asked: Counted, context: Context): LineDraft {
       refusingAt(`options.${i}`, () => {
         const cloth =
           given.clothId === undefined ? undefined : clothOf(getCloth(db, given.clothId, 'clothId'))
-        // A price that was set by hand is that of the garment as it stands, not of its options.
-        const other = varied({ ...wanted, price: { ...asked.price, set: undefined } }, given, cloth)
-        return { ...made(other, habits), name: nameOf(given, cloth?.name) }
+        return { ...made(varied(wanted, given, cloth), habits), name: nameOf(given, cloth?.name) }
       }),
     ),
   }
@@ -226,8 +226,8 @@ type Made = Omit<Wanted, 'construction' | 'cloth' | 'others'> & {
 /** A garment reckoned, and what a quote says of it. */
 function made(wanted: Made, habits: Habits) {
   const { construction, cloth, others, choices, extras = {}, finishPlan } = wanted
-  const reckoned = estimate(wanted, habits)
-  const { draft, lay, brought, purchase } = reckoned
+  const found = reckoned(cutFor(wanted, habits), wanted, habits)
+  const { draft, lay, brought, purchase } = found
   const clothLine =
     brought === undefined
       ? phrase('quote.describe.cloth', { cloth: cloth.name })
@@ -237,15 +237,13 @@ function made(wanted: Made, habits: Habits) {
       ...construction.describe(draft),
       ...describeExtras(extras, draft),
       ...(lay.placements.length === 0 ? [] : [clothLine]),
-      ...(reckoned.others ?? []).map((other) =>
-        phrase(`quote.describe.${other.role}`, { cloth: other.cloth }),
-      ),
+      ...(found.others ?? []).map((other) => phrase(`quote.describe.${other.role}`, { cloth: other.cloth })),
       phrase('quote.describe.sewn', { plan: phrase(`sew.finishPlan.${finishPlan}`) }),
     ],
     asked: choices,
     cloth,
-    ...(reckoned.others === undefined ? {} : { others }),
-    estimate: reckoned,
+    ...(found.others === undefined ? {} : { others }),
+    estimate: found,
   }
 }
 

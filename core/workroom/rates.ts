@@ -1,10 +1,11 @@
 import { z } from 'zod'
 import { OPERATION } from '../sew/operations.ts'
 import { numberOf } from '../sew/pace/pace.ts'
+import { ownStandard } from '../sew/pace/standards.ts'
 import { factorAt } from '../sew/pace/time-of.ts'
-import { minutesFor } from '../sew/sewing.ts'
+import { minutesOf } from '../sew/sewing.ts'
 import { STITCH } from '../sew/stitches.ts'
-import type { Ways } from '../sew/types.ts'
+import type { Standards } from '../sew/types.ts'
 import { entriesOf, familyOf, isStitch, sumWork, WORK_IDS, type WorkId } from '../sew/work.ts'
 import { getCommission } from '../store/commissions.ts'
 import { getTime, stepsById } from '../store/times.ts'
@@ -40,20 +41,18 @@ export const rateRequests = [
   }),
 ]
 
-/** Minutes for one unit of a kind of work, a metre of a stitch, before anything is learnt. */
-function standardFor(id: WorkId, context: Context): number {
-  const { ways } = settingsOf(context)
-  return isStitch(id) ? perMetreOf(id, ways) / (ways.perMinute[id] ?? STITCH[id].pace) : minutesFor(id, ways)
-}
+/** Minutes of the catalogue for one unit of a kind of work, a metre of a stitch. */
+const unitMinutes = (id: WorkId, ways: Standards): number =>
+  isStitch(id) ? perMetreOf(id, ways) / STITCH[id].pace : minutesOf(id, ways)
 
 /** Stitches to the metre. */
-const perMetreOf = (id: StitchId, { density }: Pick<Ways, 'density'>): number =>
+const perMetreOf = (id: StitchId, { density }: Pick<Standards, 'density'>): number =>
   100 * (density[id] ?? STITCH[id].density)
 
 /** One kind of work: standard and own minutes for a unit, the middle 80 % of what hers may be, and its logged times. */
 function rateOf(id: WorkId, { learnt: { pace }, taught }: Known, context: Context) {
-  const standard = standardFor(id, context)
   const { ways } = settingsOf(context)
+  const unit = unitMinutes(id, ways)
   const k = numberOf(id)
   const sd = Math.sqrt(pace.covariance[k]![k]!)
   const middle = pace.mean[k]! + pace.step ** 2 / 2
@@ -69,17 +68,17 @@ function rateOf(id: WorkId, { learnt: { pace }, taught }: Known, context: Contex
     family: familyOf(id),
     /** Stitches to the metre, by which a standard becomes a number of stitches a minute; null where there are none. */
     perMetre: isStitch(id) ? perMetreOf(id, ways) : null,
-    standard,
+    standard: unit * ownStandard(id, ways),
     /** Whether the standard is the maker's own. */
     set: isStitch(id) ? ways.perMinute[id] !== undefined : ways.minutes[id] !== undefined,
-    hers: standard * factorAt(pace, id),
-    least: standard * Math.exp(middle - Z90 * sd),
-    most: standard * Math.exp(middle + Z90 * sd),
+    hers: unit * factorAt(pace, id),
+    least: unit * Math.exp(middle - Z90 * sd),
+    most: unit * Math.exp(middle + Z90 * sd),
     hours: minutes / 60,
     points: taught.flatMap(({ of, judged, steps }) => {
       if ((judged.shares.get(id) ?? 0) < MOSTLY) return []
       const all = entriesOf(sumWork(steps)).reduce((sum, [, one]) => sum + one, 0)
-      return [{ day: of.day, minutes: (standard * of.minutes) / all, right: judged.right }]
+      return [{ day: of.day, minutes: (unit * of.minutes) / all, right: judged.right }]
     }),
   }
 }

@@ -1,8 +1,18 @@
 import { readBody } from '../measure/read-body.ts'
+import { entriesOf } from '../sew/work.ts'
 import { insertClient } from '../store/clients.ts'
 import { insertCloth } from '../store/cloths.ts'
+import {
+  getCommission,
+  getGarment,
+  getStep,
+  type StepRow,
+  setActual,
+  updateCommission,
+} from '../store/commissions.ts'
 import { insertMeasurementSet } from '../store/measurement-sets.ts'
 import { setQuoteState } from '../store/quotes.ts'
+import { insertTime } from '../store/times.ts'
 import { findWorkroom, insertWorkroom, isEmpty } from '../store/workrooms.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
@@ -11,139 +21,18 @@ import { DEFAULT_SETTINGS } from './default-settings.ts'
 import { recorded } from './history.ts'
 import { saveQuote } from './quotes.ts'
 import type { Context } from './request.ts'
+import { CLIENTS, CLOTHS, LETTERHEAD } from './sample-people.ts'
 import { today } from './settings.ts'
-
-/** Everyone and everything in it is invented. */
-const LETTERHEAD = {
-  ...DEFAULT_SETTINGS.letterhead,
-  name: 'Tenter Lane Workroom',
-  address: ['The Old Fulling Mill', '4 Tenter Lane', 'Harrowby'],
-  email: 'bench@tenterlane.example',
-  phone: '01632 960 118',
-}
-
-const CLIENTS = [
-  {
-    name: 'Þórunn Vale',
-    address: ['2 Ferry Steps', 'Harrowby'],
-    email: 'thorunn@mail.example',
-    note: 'Likes long sleeves. Allergic to lanolin: no greasy wool next to the skin.',
-    measures: {
-      ...{
-        stature: '168',
-        cervicalHeight: '143.5',
-        headGirth: '56.5',
-        neckBaseGirth: '38.5',
-        shoulderLength: '12.4',
-      },
-      ...{
-        bustGirth: '96',
-        waistGirth: '79.5',
-        hipGirth: '103',
-        armLength: '58.5',
-        upperArmGirth: '30',
-        elbowGirth: '26.5',
-      },
-      ...{ forearmGirth: '25', wristGirth: '16.2', handGirth: '19', waistHeight: '103.5', hipHeight: '88' },
-      ...{
-        insideLegHeight: '78',
-        kneeHeight: '46',
-        calfGirth: '37',
-        neckGirth: '34.5',
-        underbustGirth: '82',
-      },
-      ...{ thighGirth: '60', kneeGirth: '37', ankleGirth: '22.5', heelGirth: '32.5', footLength: '24.5' },
-    },
-  },
-  {
-    name: 'Łucja Orme',
-    address: ['Weir Cottage', 'Nether Harrowby'],
-    email: 'lucja@mail.example',
-    note: '',
-    measures: {
-      ...{
-        stature: '159',
-        cervicalHeight: '136',
-        headGirth: '55',
-        neckBaseGirth: '39',
-        shoulderLength: '11.8',
-      },
-      ...{
-        bustGirth: '112',
-        waistGirth: '98',
-        hipGirth: '118',
-        armLength: '54',
-        upperArmGirth: '36',
-        elbowGirth: '30',
-      },
-      ...{ forearmGirth: '27.5', wristGirth: '17', handGirth: '18.8', waistHeight: '97', hipHeight: '82.5' },
-      ...{
-        insideLegHeight: '72',
-        kneeHeight: '43',
-        calfGirth: '40',
-        neckGirth: '35.5',
-        underbustGirth: '97',
-      },
-      ...{ thighGirth: '68', kneeGirth: '41', ankleGirth: '24', heelGirth: '33', footLength: '23.5' },
-    },
-  },
-  {
-    name: 'Þórður Underhill',
-    address: ['The Toll House', 'Harrowby'],
-    email: 'thordur@mail.example',
-    note: 'Stands with his left shoulder lower.',
-    measures: {
-      ...{ stature: '181', cervicalHeight: '155', headGirth: '58.5', neckBaseGirth: '43', neckGirth: '39' },
-      ...{ shoulderLength: '14.6', chestGirth: '104', waistGirth: '92', hipGirth: '102', armLength: '64' },
-      ...{ upperArmGirth: '34', elbowGirth: '29.5', forearmGirth: '29', wristGirth: '18', handGirth: '22' },
-      ...{
-        waistHeight: '110',
-        hipHeight: '94.5',
-        insideLegHeight: '86',
-        kneeHeight: '50',
-        calfGirth: '39.5',
-      },
-      ...{ thighGirth: '59', kneeGirth: '39', ankleGirth: '24', heelGirth: '35.5', footLength: '27.5' },
-    },
-  },
-  {
-    name: 'Ἑλένη Marsh',
-    address: ['Assize House Museum', 'Harrowby'],
-    email: 'workroom@assize-house.example',
-    note: 'Buys for the museum’s guides.',
-    measures: undefined,
-  },
-] as const
-
-const CLOTHS = [
-  {
-    name: 'White linen, plain weave',
-    fibre: 'linen',
-    ...{ width: 1500, selvedge: 0, warpShrinkage: 0.05, weftShrinkage: 0.03, rightSide: false, nap: false },
-    ...{ thickness: 0.4, increment: 100, priceMinor: 1650, currency: 'GBP' },
-    note: '185 g/m². Washed once at 60 °C before cutting.',
-  },
-  {
-    name: 'Natural linen, narrow loom',
-    fibre: 'linen',
-    ...{ width: 914.4, selvedge: 0, warpShrinkage: 0.06, weftShrinkage: 0.04, rightSide: false, nap: false },
-    ...{ thickness: 0.5, increment: 100, priceMinor: 1320, currency: 'GBP' },
-    note: 'A yard wide. Unbleached, softens in the wash.',
-  },
-  {
-    name: 'Twill wool, madder red',
-    fibre: 'wool',
-    ...{ width: 1520, selvedge: 10, warpShrinkage: 0.04, weftShrinkage: 0.03, rightSide: true, nap: false },
-    ...{ thickness: 1.1, increment: 100, priceMinor: 3400, currency: 'GBP' },
-    note: '340 g/m². Steamed, not washed hot.',
-  },
-] as const
 
 /** Steps of the sample's open garment that are already done. */
 const DONE = ['wash', 'cut', 'shoulders', 'gores', 'gussets']
 
+/** Tenter Lane takes its time: so many times the standard; and a step whose timer ran on over dinner. */
+const PACE = 1.25
+const FORGOTTEN = 'pressSeams'
+
 /**
- * Four clients, three cloths, a quote that waits for its answer, and a commission half done.
+ * Four clients, three cloths, a quote that waits for its answer, a commission half done and one delivered.
  * @throws Refusal when the store is not new: the sample is never mixed with a workroom's own work
  */
 export function makeSample(context: Context) {
@@ -178,7 +67,7 @@ export function makeSample(context: Context) {
     return { id: row.id, set: set.id }
   })
   const cloths = CLOTHS.map((cloth) => insertCloth(db, { ...made, ...cloth, id: context.newId() }).id)
-  const [thorunn, lucja, , museum] = people as [Person, Person, Person, Person]
+  const [thorunn, lucja, thordur, museum] = people as [Person, Person, Person, Person]
   const flat = { manner: 'single' as const, flaws: [], locked: [] }
   const tunic = {
     ...{ construction: 'goredUndertunic', quantity: 1, lay: flat, otherClothIds: {}, extras: {} },
@@ -203,8 +92,13 @@ export function makeSample(context: Context) {
   )
   setQuoteState(db, taken.id, 'accepted', context.now())
   const commission = commissionFrom(taken, { dueDay: null, note: '', taken: {} }, context)
-  for (const step of commission.garments[0]!.steps) if (DONE.includes(step.key)) tickStep(step, context)
+  for (const step of commission.garments[0]!.steps)
+    if (DONE.includes(step.key)) {
+      tickStep(step, context)
+      logStep(step, PACE, context)
+    }
 
+  const delivered = finished(tunic, { wearer: thordur, cloth: cloths[2]! }, context)
   const waiting = saveQuote(
     {
       customerId: museum.id,
@@ -225,8 +119,57 @@ export function makeSample(context: Context) {
     cloths,
     quotes: [taken.id, waiting.id],
     commission: commission.id,
+    delivered,
     garment: commission.garments[0]!.id,
   }
 }
 
 type Person = { id: string; set: string }
+type Line = Parameters<typeof saveQuote>[0]['lines'][number]
+type Made = Omit<Line, 'wearerId' | 'measurementSetId' | 'clothId' | 'choices' | 'finishPlan'>
+
+/** An overtunic of last month, delivered, with the hours it took and one timer that was left running. */
+function finished(
+  made: Made,
+  { wearer, cloth }: { wearer: Person; cloth: string },
+  context: Context,
+): string {
+  const { db } = context.store
+  const quote = saveQuote(
+    {
+      customerId: wearer.id,
+      lines: [
+        {
+          ...{ ...made, construction: 'overtunic', wearerId: wearer.id, measurementSetId: wearer.set },
+          ...{ clothId: cloth, choices: {}, finishPlan: 'machineWhereHidden' as const },
+        },
+      ],
+    },
+    context,
+  )
+  setQuoteState(db, quote.id, 'accepted', context.now())
+  const { id, garments } = commissionFrom(quote, { dueDay: null, note: '', taken: {} }, context)
+  const [garment] = garments
+  for (const step of garment!.steps) {
+    tickStep(step, context)
+    logStep(step, step.key === FORGOTTEN ? 8 : PACE, context)
+  }
+  setActual(db, { garmentId: garment!.id, cloth: 2600, handThread: 23, machineThread: 108 })
+  const row = getCommission(db, id)
+  updateCommission(db, row, row.revision, { state: 'delivered', deliveredDay: today(context) })
+  return id
+}
+
+/** Logs a step at so many times its standard minutes. */
+function logStep({ id, work }: StepRow, factor: number, context: Context): void {
+  const minutes = Math.round(factor * entriesOf(work).reduce((sum, [, standard]) => sum + standard, 0))
+  const { commissionId } = getGarment(context.store.db, getStep(context.store.db, id).garmentId)
+  const row = {
+    id: context.newId(),
+    commissionId,
+    day: today(context),
+    minutes: Math.max(1, minutes),
+    note: '',
+  }
+  insertTime(context.store.db, { ...row, createdAt: context.now() }, [id])
+}

@@ -9,6 +9,10 @@ import * as inputs from './inputs.ts'
 const text = inputs.line
 const basisPoints = z.int().min(0).max(10_000)
 const { money } = inputs
+const prefix = z
+  .string()
+  .trim()
+  .regex(/^[\p{L}\p{N}]{1,8}$/u, 'up to eight letters or figures')
 const thread = z.strictObject({
   name: inputs.named,
   metresPerReel: z.number().min(1).max(100_000),
@@ -105,6 +109,7 @@ export const changes = z.strictObject({
       soldHours: z.number().min(1).max(8760),
     })
     .optional(),
+  numbering: z.strictObject({ quote: prefix, commission: prefix, yearly: z.boolean() }).partial().optional(),
   broughtTerm: text(400).optional(),
   // A price of nothing at all (null) is taken away: the notion is not charged for.
   notionStock: z

@@ -3,6 +3,7 @@ import type { NotionId } from '../draft/types.ts'
 import type { NotionStock } from '../price/notions.ts'
 import { completed, type WorkroomSettings } from '../quote/settings.ts'
 import { SKILLS } from '../sew/types.ts'
+import { listCloths } from '../store/cloths.ts'
 import { findWorkroom, insertWorkroom, updateSettings } from '../store/workrooms.ts'
 import { type Day, dayAt } from '../words/dates.ts'
 import { readLength } from '../words/length.ts'
@@ -51,6 +52,7 @@ export const settingsRequests = [
       const row = findWorkroom(db)
       const settings = merged(settingsOf(context), asked)
       refuseMixedCurrencies(settings)
+      refuseOtherCloths(settings, context)
       if (row === undefined && revision !== 0) throw new Refusal(phrase('refusal.store.stale'), 'revision')
       const saved =
         row === undefined
@@ -64,7 +66,7 @@ export const settingsRequests = [
 
 /** The settings with what was asked put in: whole values are replaced, groups part by part. */
 function merged(settings: WorkroomSettings, asked: Changes): WorkroomSettings {
-  const { letterhead, rates, buying, notionStock, threadRules, ways, yearly, ...rest } = asked
+  const { letterhead, rates, buying, notionStock, threadRules, ways, yearly, numbering, ...rest } = asked
   const unit = letterhead?.unit ?? settings.letterhead.unit
   const { margin, ...lengths } = given(buying)
   const { machineWaste, doubled, waxed, ...ends } = given(threadRules)
@@ -83,6 +85,7 @@ function merged(settings: WorkroomSettings, asked: Changes): WorkroomSettings {
     ...settings,
     ...given(rest),
     letterhead: { ...settings.letterhead, ...given(letterhead) },
+    numbering: { ...settings.numbering, ...given(numbering) },
     rates: { ...settings.rates, ...given(rates), ...perHour },
     ...(yearly === undefined ? {} : { yearly }),
     ways: { ...settings.ways, ...without(ways) },
@@ -122,6 +125,14 @@ const priced = (prices: { [id in NotionId]?: Money | null | undefined }): Notion
 type Given<T> = { [K in keyof T]?: Exclude<T[K], undefined> }
 const given = <T extends object>(fields: T | undefined): Given<T> =>
   Object.fromEntries(Object.entries(fields ?? {}).filter(([, value]) => value !== undefined)) as Given<T>
+
+/** @throws Refusal when cloths are priced in another currency: a workroom keeps one */
+function refuseOtherCloths({ rates }: WorkroomSettings, { store }: Context): void {
+  const other = listCloths(store.db).find(({ currency }) => currency !== rates.currency)
+  if (other === undefined) return
+  const params = { cloth: other.name, one: other.currency, other: rates.currency }
+  throw new Refusal(phrase('refusal.settings.clothCurrency', params), 'changes.rates.currency')
+}
 
 /** @throws Refusal when an amount is in another currency than the workroom's */
 function refuseMixedCurrencies({

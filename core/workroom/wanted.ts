@@ -160,7 +160,7 @@ export function habitsOf(
   return {
     ...{ unit, buying, threadRules, rates },
     threadStock: { hand: threadOf('hand'), machine: threadOf('machine') },
-    ways: { ...ways, pace: paceOf(context) },
+    ways: { density: ways.density, minutes: ways.minutes, pace: paceOf(context) },
     notionStock: Object.fromEntries(
       Object.entries(notionStock).filter(([, { currency }]) => currency === rates.currency),
     ),

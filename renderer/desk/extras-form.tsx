@@ -43,6 +43,7 @@ export function ExtrasForm({ estimate, extras, onChange }: Props) {
           onChange={(mm) => onChange({ ...extras, inlay: mm })}
         />
         <Tick
+          wanted
           name={tell('screen.extra.nursing')}
           done={nursingSlits}
           onChange={(wanted) => onChange({ ...extras, nursingSlits: wanted })}
@@ -53,6 +54,7 @@ export function ExtrasForm({ estimate, extras, onChange }: Props) {
             .filter(({ seen }) => seen)
             .map(({ id, name }) => (
               <Tick
+                wanted
                 key={id}
                 name={say(name, reader)}
                 done={trim.includes(id)}

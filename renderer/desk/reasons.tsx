@@ -1,12 +1,18 @@
 import { printLength } from '../../core/words/length.ts'
 import { printMoney } from '../../core/words/money.ts'
+import { type PhraseCode, phrase } from '../../core/words/phrase.ts'
 import { say } from '../../core/words/say.ts'
+import { STITCHES } from '../../core/words/stitches.ts'
 import { printMinutes } from '../../core/words/time.ts'
 import { useHouse, useTell } from '../workroom.tsx'
 import type { Estimate } from './use-estimate.ts'
 
 /** Where each figure comes from: price line by line, then cloth, hours and thread one step away. */
-export function Reasons({ estimate: { price, purchase, sewing, draft } }: { estimate: Estimate }) {
+export function Reasons({
+  estimate: { price, purchase, sewing, draft, attendance, doubts = [] },
+}: {
+  estimate: Estimate
+}) {
   const { reader } = useHouse()
   const tell = useTell()
   const length = (mm: number) => printLength(mm, reader.unit, reader.locale)
@@ -69,8 +75,8 @@ export function Reasons({ estimate: { price, purchase, sewing, draft } }: { esti
         <summary>{tell('screen.reasons.hours')}</summary>
         <p className="quiet">
           {tell('paper.order.total', {
-            total: { minutes: sewing.total.mean },
-            late: { minutes: sewing.total.p80 },
+            total: { minutes: (price.earning?.hours ?? sewing.total).mean },
+            late: { minutes: (price.earning?.hours ?? sewing.total).p80 },
           })}
         </p>
         <table>
@@ -81,8 +87,15 @@ export function Reasons({ estimate: { price, purchase, sewing, draft } }: { esti
                 <td className="amount">{printMinutes(total.mean)}</td>
               </tr>
             ))}
+            {attendance === undefined ? null : (
+              <tr>
+                <td>{tell('selling.around')}</td>
+                <td className="amount">{printMinutes(attendance.total.mean)}</td>
+              </tr>
+            )}
           </tbody>
         </table>
+        <Doubts doubts={doubts} />
       </details>
       <details>
         <summary>{tell('screen.reasons.thread')}</summary>
@@ -106,3 +119,38 @@ export function Reasons({ estimate: { price, purchase, sewing, draft } }: { esti
     </section>
   )
 }
+
+/** How many kinds of work are named. */
+const NAMED = 5
+
+/** The kinds of work that make the hours uncertain, greatest part first. */
+function Doubts({ doubts }: { doubts: NonNullable<Estimate['doubts']> }) {
+  const { reader } = useHouse()
+  const tell = useTell()
+  if (doubts.length === 0) return null
+  return (
+    <>
+      <h3>{tell('selling.doubts')}</h3>
+      <p className="quiet">{tell('selling.doubts.about')}</p>
+      <table>
+        <tbody>
+          {doubts.slice(0, NAMED).map(({ work, minutes, part }) => (
+            <tr key={work}>
+              <td>{say(nameOfWork(work), reader)}</td>
+              <td className="quiet">{printMinutes(minutes)}</td>
+              <td className="amount">{tell('selling.doubts.part', { percent: Math.round(100 * part) })}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </>
+  )
+}
+
+/** Stitches are named as stitches, everything else as an operation. */
+const nameOfWork = (work: string) =>
+  phrase(
+    ((STITCHES as readonly string[]).includes(work)
+      ? `sew.stitch.${work}`
+      : `sew.operation.${work}`) as PhraseCode,
+  )

@@ -40,12 +40,20 @@ export function Results(props: Props) {
               name={tell('screen.bill.cloth')}
               value={printLength(estimate.purchase.toBuy, reader.unit, reader.locale)}
             />
-            <Figure name={tell('screen.bill.hours')} value={printMinutes(estimate.sewing.total.mean)} />
+            <Figure
+              name={tell('screen.bill.hours')}
+              value={printMinutes(hoursOf(estimate).mean)}
+              aside={tell('screen.bill.late', { late: { minutes: hoursOf(estimate).p80 } })}
+            />
+            <Figure
+              name={tell('screen.bill.earned')}
+              value={printMoney(estimate.price.earnedPerHour, reader.locale)}
+            />
             <Figure
               name={tell('screen.bill.thread')}
               value={`${Math.ceil(estimate.sewing.threads.reduce((sum, { metres }) => sum + metres, 0))} m`}
             />
-            {children}
+            <div className="bill-do">{children}</div>
           </div>
           {beneath}
           <Misfits fit={estimate.draft.fit} />
@@ -83,11 +91,15 @@ function Misfits({ fit }: { fit: Estimate['draft']['fit'] }) {
   )
 }
 
-function Figure({ name, value }: { name: string; value: string }) {
+/** All hours of a garment: its making, and what goes on around it. */
+const hoursOf = ({ price, sewing }: Estimate) => price.earning?.hours ?? sewing.total
+
+function Figure({ name, value, aside }: { name: string; value: string; aside?: string }) {
   return (
     <dl>
       <dt>{name}</dt>
       <dd>{value}</dd>
+      {aside === undefined ? null : <dd className="aside">{aside}</dd>}
     </dl>
   )
 }

@@ -64,6 +64,28 @@ export function TextField({
   )
 }
 
+/** Several lines of text. */
+export function TextArea({
+  value,
+  onChange,
+  ...shared
+}: Shared & { value: string; onChange: (value: string) => void }) {
+  return (
+    <Frame {...shared}>
+      {({ id, said }) => (
+        <textarea
+          id={id}
+          rows={Math.max(2, value.split('\n').length)}
+          value={value}
+          aria-describedby={said}
+          aria-invalid={shared.wrong !== undefined}
+          onChange={(event) => onChange(event.target.value)}
+        />
+      )}
+    </Frame>
+  )
+}
+
 type SelectProps = Shared & {
   value: string
   onChange: (value: string) => void

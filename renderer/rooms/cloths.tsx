@@ -1,13 +1,14 @@
 import { useState } from 'react'
 import { printLength } from '../../core/words/length.ts'
-import { minorDigits } from '../../core/words/money.ts'
+import { amountOf, numberOf } from '../parts/amount.ts'
 import { Button } from '../parts/button.tsx'
-import { TextField } from '../parts/field.tsx'
+import { SelectField, TextField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 import { Remnants } from './remnants.tsx'
 
 const EMPTY = { name: '', fibre: '', width: '', price: '', warp: '5', weft: '3' }
+type Charged = 'bought' | 'used'
 
 /** Cloths one can buy, and a form for another. */
 export function Cloths() {
@@ -16,6 +17,7 @@ export function Cloths() {
   const { value, refused, reload } = useQuery('cloths.list', {})
   const { value: house } = useQuery('settings.get', {})
   const [typed, setTyped] = useState(EMPTY)
+  const [charged, setCharged] = useState<Charged>('bought')
   const doing = useDoing()
   const field = (id: keyof typeof EMPTY, at = id as string, required = false) => (
     <TextField
@@ -34,9 +36,10 @@ export function Cloths() {
           name: typed.name,
           fibre: typed.fibre,
           width: typed.width,
-          warpShrinkage: numberOf(typed.warp) / 100,
-          weftShrinkage: numberOf(typed.weft) / 100,
-          pricePerMetre: { minor: Math.round(numberOf(typed.price) * 10 ** minorDigits(currency)), currency },
+          warpShrinkage: numberOf(typed.warp || '0') / 100,
+          weftShrinkage: numberOf(typed.weft || '0') / 100,
+          pricePerMetre: amountOf(typed.price, currency),
+          charged,
         })
       })
       .then((done) => {
@@ -62,6 +65,14 @@ export function Cloths() {
           {field('price', 'pricePerMetre', true)}
           {field('warp', 'warpShrinkage')}
           {field('weft', 'weftShrinkage')}
+          <SelectField
+            label={tell('screen.cloth.charged')}
+            value={charged}
+            onChange={(to) => setCharged(to as Charged)}
+            options={(['bought', 'used'] as const).map((id) => ({
+              ...{ id, name: tell(`screen.cloth.charged.${id}`) },
+            }))}
+          />
         </div>
         <Refusal sentence={doing.refused?.message} />
         <div>
@@ -82,6 +93,7 @@ export function Cloths() {
                 weft: cloth.weftShrinkage * 100,
                 step: printLength(cloth.increment, reader.unit, reader.locale),
               })}
+              {cloth.charged === 'used' ? ` · ${tell('screen.cloth.charged.used')}` : ''}
             </span>
             <span className="amount">
               {tell('screen.cloth.perMetre', {
@@ -95,6 +107,3 @@ export function Cloths() {
     </div>
   )
 }
-
-/** A plain number as typed, with point or comma; what is none becomes NaN, which the workroom refuses. */
-const numberOf = (text: string): number => (text.trim() === '' ? 0 : Number(text.trim().replace(',', '.')))

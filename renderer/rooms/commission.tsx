@@ -1,115 +1,131 @@
 import { useState } from 'react'
 import { printDate } from '../../core/words/dates.ts'
-import { say } from '../../core/words/say.ts'
-import { printMinutes } from '../../core/words/time.ts'
-import type { OutputOf } from '../../core/workroom.ts'
+import { Account } from '../commission/account.tsx'
+import { GarmentSteps } from '../commission/garment-steps.tsx'
+import { type Followed, useGarmentNames } from '../commission/logged.ts'
+import { TimeList } from '../commission/time-list.tsx'
 import { Button } from '../parts/button.tsx'
 import { Refusal } from '../parts/refusal.tsx'
-import { Tick } from '../parts/tick.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
-import { LeftOver } from './remnants.tsx'
 
-type Followed = OutputOf<'commission.get'>['commission']
-type Garment = Followed['garments'][number]
-
-/** One commission: its garments, each with its papers and its steps to tick. */
-export function Commission({ id }: { id: string }) {
-  const { reader } = useHouse()
-  const tell = useTell()
+/**
+ * One commission: its garments with steps to tick, the time they took, and what was quoted against it.
+ * @param time id of a logged time that is to be put right
+ */
+export function Commission({ id, time }: { id: string; time: string | undefined }) {
   const { value, refused } = useQuery('commission.get', { id })
-  const [after, setAfter] = useState<Followed>()
-  const commission = after ?? value?.commission
-  if (commission === undefined) return <Refusal sentence={refused} />
+  return value === undefined ? (
+    <Refusal sentence={refused} />
+  ) : (
+    <Begun first={value.commission} opened={time} />
+  )
+}
+
+function Begun({ first, opened }: { first: Followed; opened: string | undefined }) {
+  const { workroom } = useHouse()
+  const tell = useTell()
+  const { id } = first
+  const [commission, setCommission] = useState(first)
+  const [said, setSaid] = useState('')
+  const logged = useQuery('times.list', { commissionId: id })
+  const accounts = useQuery('commission.account', { id })
+  const nameOf = useGarmentNames(commission)
+  const times = logged.value?.times ?? []
+  // What is left is reckoned by the pace, and every logged time may teach it.
+  const again = async () => {
+    logged.reload()
+    accounts.reload()
+    setCommission((await workroom.ask('commission.get', { id })).commission)
+  }
+  const open = commission.state === 'open'
+  const account =
+    accounts.value === undefined ? (
+      <Refusal sentence={accounts.refused} />
+    ) : (
+      <Account commission={commission} accounts={accounts.value} times={times} onWritten={accounts.reload} />
+    )
   return (
     <div className="stack">
-      <div>
-        <h1>
-          {tell('screen.commission.title', { number: commission.number, customer: commission.customer })}
-        </h1>
-        <p className="quiet">
-          {printDate(commission.day, reader.locale)} ·{' '}
-          {tell('screen.commission.fromQuote', { quote: commission.quoteNumber })} ·{' '}
-          {tell('screen.commission.leftInAll', { left: { minutes: commission.left.mean } })}
-        </p>
-      </div>
+      <Head commission={commission} onChanged={again} />
+      <p role="status" className="unseen">
+        {said}
+      </p>
+      {open ? null : (
+        <section className="sheet stack">
+          <h2>{tell('times.account.title')}</h2>
+          {account}
+        </section>
+      )}
       {commission.garments.map((garment) => (
-        <GarmentSteps key={garment.id} garment={garment} onTicked={setAfter} />
+        <GarmentSteps
+          key={garment.id}
+          garment={garment}
+          name={nameOf(garment)}
+          times={times}
+          open={open}
+          onTicked={setCommission}
+          onLogged={(minutes, step) => {
+            setSaid(tell('times.log.done', { time: { minutes }, step }))
+            void again()
+          }}
+        />
       ))}
+      <Refusal sentence={logged.refused} />
+      {logged.value === undefined ? null : (
+        <TimeList commission={commission} times={times} opened={opened} onChanged={() => void again()} />
+      )}
+      {open ? (
+        <details className="sheet">
+          <summary>{tell('times.account.title')}</summary>
+          {account}
+        </details>
+      ) : null}
     </div>
   )
 }
 
-function GarmentSteps({ garment, onTicked }: { garment: Garment; onTicked: (commission: Followed) => void }) {
+function Head({ commission, onChanged }: { commission: Followed; onChanged: () => Promise<void> }) {
   const { workroom, reader } = useHouse()
   const tell = useTell()
   const doing = useDoing()
-  const tick = (name: 'step.tick' | 'step.untick', id: string) =>
-    doing.run(async () => onTicked((await workroom.ask(name, { id })).commission))
-  const whole = (name: 'stage.tick' | 'stage.untick', stage: Garment['stages'][number]['stage']) =>
-    doing.run(async () => onTicked((await workroom.ask(name, { garmentId: garment.id, stage })).commission))
-  const cutAnyway = () =>
+  const { id, revision, state, deliveredDay } = commission
+  const hand = (name: 'commission.deliver' | 'commission.reopen') =>
     doing.run(async () => {
-      const asked = { garmentId: garment.id, stage: 'cut' as const, onEstimates: true }
-      onTicked((await workroom.ask('stage.tick', asked)).commission)
+      await workroom.ask(name, { id, revision })
+      await onChanged()
     })
-  const print = (name: 'workOrder.print' | 'cuttingSheet.print') =>
-    doing.run(async () => {
-      const { document } = await workroom.ask(name, { garmentId: garment.id })
-      const shown = await workroom.bridge.paper(document.id)
-      if (!shown.ok) throw new Error(shown.error.message)
-    })
+  const facts = [
+    printDate(commission.day, reader.locale),
+    tell('screen.commission.fromQuote', { quote: commission.quoteNumber }),
+    deliveredDay === null
+      ? tell('screen.commission.leftInAll', { left: { minutes: commission.left.mean } })
+      : tell('times.commission.delivered', { day: { date: deliveredDay } }),
+    tell('times.commission.agreed', { money: commission.agreed }),
+  ]
   return (
-    <section className="sheet stack">
+    <>
       <div className="between">
         <div>
-          <h2>
-            {tell('paper.garment.forWhom', { title: say(garment.title, reader), wearer: garment.wearer })}
-          </h2>
-          <p className="quiet">
-            {garment.cloth} · {tell('screen.commission.leftInAll', { left: { minutes: garment.left.mean } })}
-          </p>
+          <h1>
+            {tell('screen.commission.title', { number: commission.number, customer: commission.customer })}
+          </h1>
+          <p className="quiet">{facts.join(' · ')}</p>
         </div>
-        <div className="row">
-          <Button busy={doing.busy} onPress={() => void print('workOrder.print')}>
-            {tell('paper.order.title')}
+        {state === 'open' ? (
+          <Button
+            main={commission.garments.every(({ next }) => next === null)}
+            busy={doing.busy}
+            onPress={() => void hand('commission.deliver')}
+          >
+            {tell('times.commission.deliver')}
           </Button>
-          <Button busy={doing.busy} onPress={() => void print('cuttingSheet.print')}>
-            {tell('paper.cutting.title')}
+        ) : state === 'delivered' ? (
+          <Button busy={doing.busy} onPress={() => void hand('commission.reopen')}>
+            {tell('times.commission.reopen')}
           </Button>
-        </div>
+        ) : null}
       </div>
       <Refusal sentence={doing.refused?.message} />
-      {doing.refused?.field === 'onEstimates' ? (
-        <div>
-          <Button onPress={() => void cutAnyway()}>{tell('screen.commission.cutAnyway')}</Button>
-        </div>
-      ) : null}
-      <div className="stages">
-        {garment.stages.map(({ stage, state, steps }) => (
-          <fieldset key={stage} className={`stage ${state}${steps > 1 ? ' many' : ''}`}>
-            <legend>{tell(`paper.stage.${stage}`)}</legend>
-            {steps === 1 ? null : (
-              <Tick
-                name={tell('screen.commission.wholeStage', { stage: tell(`paper.stage.${stage}`) })}
-                done={state === 'done'}
-                onChange={(done) => void whole(done ? 'stage.tick' : 'stage.untick', stage)}
-              />
-            )}
-            {garment.steps
-              .filter((step) => step.stage === stage)
-              .map((step) => (
-                <Tick
-                  key={step.id}
-                  name={say(step.name, reader)}
-                  done={step.doneAt !== null}
-                  aside={printMinutes(step.minutes.mean)}
-                  onChange={(done) => void tick(done ? 'step.tick' : 'step.untick', step.id)}
-                />
-              ))}
-          </fieldset>
-        ))}
-        {garment.cut ? <LeftOver garmentId={garment.id} /> : null}
-      </div>
-    </section>
+    </>
   )
 }

@@ -14,7 +14,12 @@ export function Commissions() {
   )
   return (
     <div className="stack">
-      <h1>{tell('screen.room.commissions')}</h1>
+      <div className="between">
+        <h1>{tell('screen.room.commissions')}</h1>
+        <a className="button" href={addressOf('commissions', 'accounts')}>
+          {tell('times.accounts.title')}
+        </a>
+      </div>
       <Refusal sentence={refused} />
       {value?.commissions.length === 0 ? <p>{tell('screen.commission.none')}</p> : null}
       {value === undefined || value.commissions.length === 0 ? null : (
@@ -32,7 +37,7 @@ export function Commissions() {
             </tr>
           </thead>
           <tbody>
-            {[...value.commissions].reverse().flatMap(({ id, number, garments }) =>
+            {openFirst(value.commissions).flatMap(({ id, number, state, garments }) =>
               garments.map((garment) => (
                 <tr key={garment.id}>
                   <td>
@@ -47,7 +52,11 @@ export function Commissions() {
                   {mark(garment.cut)}
                   {mark(garment.sewn)}
                   {mark(garment.hemmed)}
-                  <td className="amount">{printMinutes(garment.left.mean)}</td>
+                  <td className="amount">
+                    {state === 'delivered'
+                      ? tell('times.commission.deliveredShort')
+                      : printMinutes(garment.left.mean)}
+                  </td>
                 </tr>
               )),
             )}
@@ -56,4 +65,13 @@ export function Commissions() {
       )}
     </div>
   )
+}
+
+/** What is open stands above what is delivered; of each the newest first. */
+const openFirst = <T extends { state: string }>(commissions: readonly T[]): T[] => {
+  const newest = [...commissions].reverse()
+  return [
+    ...newest.filter(({ state }) => state === 'open'),
+    ...newest.filter(({ state }) => state !== 'open'),
+  ]
 }

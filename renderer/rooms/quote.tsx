@@ -1,16 +1,24 @@
+import { useState } from 'react'
 import { printDate } from '../../core/words/dates.ts'
-import { printMoney } from '../../core/words/money.ts'
+import { printMoney, sumMoney } from '../../core/words/money.ts'
 import { say } from '../../core/words/say.ts'
+import type { OutputOf } from '../../core/workroom.ts'
 import { Button } from '../parts/button.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { goTo } from '../router.ts'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 
-/** One quote as it was made, to print, and to take as accepted or declined. */
+type Snapshot = OutputOf<'quote.get'>['quote']['snapshot']
+type Line = Snapshot['lines'][number]
+/** By id of a line, the number of the option that the client takes. */
+type Taken = Record<string, number>
+
+/** One quote as it was made, to print, and to take as accepted, with the options the client picks, or declined. */
 export function Quote({ id }: { id: string }) {
   const { workroom, reader } = useHouse()
   const tell = useTell()
   const { value, refused, reload } = useQuery('quote.get', { id })
+  const [taken, setTaken] = useState<Taken>({})
   const doing = useDoing()
   if (value === undefined) return <Refusal sentence={refused} />
   const { quote } = value
@@ -23,7 +31,7 @@ export function Quote({ id }: { id: string }) {
     })
   const accept = () =>
     doing.run(async () => {
-      const { commission } = await workroom.ask('quote.accept', { id })
+      const { commission } = await workroom.ask('quote.accept', { id, taken })
       goTo('commissions', commission.id)
     })
   const decline = () => doing.run(() => workroom.ask('quote.decline', { id })).then(reload)
@@ -57,25 +65,101 @@ export function Quote({ id }: { id: string }) {
       </div>
       <Refusal sentence={doing.refused?.message} />
       {snapshot.lines.map((line) => (
-        <section key={line.id} className="sheet stack">
-          <div className="between">
-            <h2>
-              {tell('paper.garment.forWhom', { title: say(line.title, reader), wearer: line.wearer.name })}
-            </h2>
-            <span className="amount">
-              {line.quantity === 1 ? '' : `${line.quantity} × `}
-              {printMoney(line.estimate.price.net, reader.locale)}
-            </span>
-          </div>
-          <p>{line.description.map((sentence) => say(sentence, reader)).join(' ')}</p>
-        </section>
+        <QuotedGarment
+          key={line.id}
+          line={line}
+          taken={taken[line.id]}
+          onTake={
+            quote.state === 'sent' ? (option) => setTaken(withOption(taken, line.id, option)) : undefined
+          }
+        />
       ))}
+      {snapshot.shipping === undefined ? null : (
+        <p className="between">
+          <span>{tell('selling.shippingLine')}</span>
+          <span>{printMoney(snapshot.shipping.net, reader.locale)}</span>
+        </p>
+      )}
       <p className="between">
         <span>
           {tell('screen.quote.deposit', { deposit: snapshot.deposit, day: { date: snapshot.validUntil } })}
         </span>
-        <strong>{printMoney(snapshot.total, reader.locale)}</strong>
+        <strong>{printMoney(totalWith(snapshot, taken), reader.locale)}</strong>
       </p>
+      {(snapshot.payments ?? []).length < 3 ? null : (
+        <ul className="plain">
+          {snapshot.payments?.map(({ when, amount }) => (
+            <li key={when}>{tell('selling.payments', { amount, when: tell(`quote.payment.${when}`) })}</li>
+          ))}
+        </ul>
+      )}
     </div>
+  )
+}
+
+function withOption(taken: Taken, id: string, option: number | undefined): Taken {
+  const { [id]: _, ...rest } = taken
+  return option === undefined ? rest : { ...rest, [id]: option }
+}
+
+/** What the quote comes to with what is picked. */
+const totalWith = ({ lines, shipping, total }: Snapshot, taken: Taken) =>
+  sumMoney(
+    [
+      ...lines.map((line) => line.options?.[taken[line.id] ?? -1]?.total ?? line.total),
+      ...(shipping === undefined ? [] : [shipping.total]),
+    ],
+    total.currency,
+  )
+
+type GarmentProps = {
+  line: Line
+  taken: number | undefined
+  /** Where the client may still pick. */
+  onTake: ((option: number | undefined) => void) | undefined
+}
+
+/** One garment of a quote, and the ways of making it that the client may pick from. */
+function QuotedGarment({ line, taken, onTake }: GarmentProps) {
+  const { reader } = useHouse()
+  const tell = useTell()
+  const { options = [] } = line
+  const nameOf = (option: (typeof options)[number]) =>
+    option.name.map((phrase) => say(phrase, reader)).join(', ')
+  const ways = [
+    { key: 'stands', name: tell('selling.option.stands'), option: undefined, total: line.total },
+    ...options.map((option, i) => ({
+      ...{ key: nameOf(option), name: nameOf(option), option: i, total: option.total },
+    })),
+  ]
+  return (
+    <section className="sheet stack">
+      <div className="between">
+        <h2>{tell('paper.garment.forWhom', { title: say(line.title, reader), wearer: line.wearer.name })}</h2>
+        <span className="amount">
+          {line.quantity === 1 ? '' : `${line.quantity} × `}
+          {printMoney(line.estimate.price.net, reader.locale)}
+        </span>
+      </div>
+      <p>{line.description.map((sentence) => say(sentence, reader)).join(' ')}</p>
+      {options.length === 0 ? null : (
+        <fieldset className="picks">
+          <legend>{tell('selling.option.choose')}</legend>
+          {ways.map(({ key, name, option, total }) => (
+            <label key={key}>
+              <input
+                type="radio"
+                name={line.id}
+                checked={taken === option}
+                disabled={onTake === undefined}
+                onChange={() => onTake?.(option)}
+              />
+              <span>{name}</span>
+              <span className="amount">{printMoney(total, reader.locale)}</span>
+            </label>
+          ))}
+        </fieldset>
+      )}
+    </section>
   )
 }

@@ -41,6 +41,17 @@ async function tour(page: Page, look: (screen: string) => Promise<void>): Promis
     await page.locator('.sheet h2').first().waitFor()
     await look(one)
   }
+  for (const [address, heading] of [
+    ['#/workroom/times', 'Your times'],
+    ['#/commissions/accounts', 'What it came to'],
+  ] as const) {
+    await page.evaluate((hash) => {
+      location.hash = hash
+    }, address)
+    await page.getByRole('heading', { name: heading, level: 1 }).waitFor()
+    for (const summary of await page.locator('summary').all()) await summary.click()
+    await look(heading)
+  }
 }
 
 describe.runIf(hasBrowser)(`the screens${withoutBrowser}`, () => {

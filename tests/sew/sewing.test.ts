@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { goredUndertunic } from '../../core/draft/constructions/gored-undertunic.ts'
 import { FINISH_PLANS } from '../../core/sew/finish-plans.ts'
 import { minutesOf, NO_MINUTES } from '../../core/sew/minutes.ts'
+import { paceBefore } from '../../core/sew/pace/standards.ts'
 import { DEFAULT_THREAD_RULES, USUAL_WAYS } from '../../core/sew/parameters.ts'
 import { sew } from '../../core/sew/sewing.ts'
 import { STITCH } from '../../core/sew/stitches.ts'
@@ -96,10 +97,14 @@ describe('thread', () => {
     expect(finer.total.mean).toBeGreaterThan(usual.total.mean)
     const quicker = sew(draft, FINISH_PLANS.allByHand, 0.4, DEFAULT_THREAD_RULES, {
       ...USUAL_WAYS,
-      perMinute: { halfBackstitch: 24 },
+      pace: paceBefore({ perMinute: { halfBackstitch: 24 }, minutes: { press: 10 } }),
       minutes: { prewash: 0 },
     })
     expect(quicker.total.mean).toBeLessThan(usual.total.mean)
+    // What the catalogue has five minutes for takes ten; what is not done takes none.
+    const wash = (of: typeof usual) => of.steps.find(({ step }) => step === 'wash')!
+    expect(wash(quicker).total.mean).toBeCloseTo(2 * wash(usual).work!.press!, 6)
+    expect(wash(quicker).work).toEqual({ press: wash(usual).work!.press })
   })
 
   test('is never less than what is sewn', () => {

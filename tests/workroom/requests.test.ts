@@ -154,7 +154,7 @@ describe('drafting, laying and estimating', () => {
 })
 
 describe('the sample workroom', () => {
-  test('has four clients, three cloths, a quote that waits and a commission half done', async () => {
+  test('has four clients, three cloths, a quote that waits, a commission half done and one delivered', async () => {
     const { done, refusal } = workroom()
     const made = await done<Made>('workroom.sample')
     expect(await done('workroom.describe')).toMatchObject({
@@ -162,11 +162,11 @@ describe('the sample workroom', () => {
       name: 'Tenter Lane Workroom',
       clients: 4,
       cloths: 3,
-      quotes: 2,
-      commissions: 1,
+      quotes: 3,
+      commissions: 2,
     })
     const { quotes } = await done<{ quotes: { state: string }[] }>('quotes.list')
-    expect(quotes.map(({ state }) => state)).toEqual(['accepted', 'sent'])
+    expect(quotes.map(({ state }) => state)).toEqual(['accepted', 'accepted', 'sent'])
     const { commissions } = await done<{ commissions: { garments: { cut: boolean; sewn: boolean }[] }[] }>(
       'commissions.list',
     )

@@ -70,6 +70,10 @@ describe('a time', () => {
     ['1,5 h', 90],
     ['2 h', 120],
     ['45m', 45],
+    ['1 hour', 60],
+    ['2 hours 15 minutes', 135],
+    ['1½ h', 90],
+    ['½ hour', 30],
   ])('written %s is %d minutes', (text, minutes) => {
     expect(readMinutes(text)).toBeCloseTo(minutes, 9)
   })
@@ -154,6 +158,23 @@ describe('logged time', () => {
         ),
       3,
     )
+  })
+
+  test('counts for the same when the maker sets another standard afterwards', async () => {
+    const room = await begun()
+    for (let i = 0; i < 4; i++) await room.made(1.3)
+    const before = await room.rate('felling')
+    // 48 stitches to 12 a minute by the catalogue; the maker says eight.
+    await room.done('settings.set', { revision: 0, changes: { ways: { perMinute: { felling: 8 } } } })
+    const after = await room.rate('felling')
+    expect(after.standard).toBeCloseTo(1.5 * before.standard, 6)
+    const minutesOf = ({ points }: Rate) => points.map(({ minutes }) => minutes)
+    expect(minutesOf(after)).toEqual(minutesOf(before))
+    expect(Math.abs(after.hers / before.hers - 1)).toBeLessThan(0.15)
+    const unlogged = await room.rate('blanket')
+    const perMinute = { felling: 8, blanket: 5 }
+    await room.done('settings.set', { revision: 1, changes: { ways: { perMinute } } })
+    expect((await room.rate('blanket')).hers).toBeCloseTo(2 * unlogged.hers, 0)
   })
 
   test('of steps that are not done yet teaches nothing', async () => {

@@ -11,6 +11,8 @@ import { parts } from './english/parts.ts'
 import { price } from './english/price.ts'
 import { quote } from './english/quote.ts'
 import { screen } from './english/screen.ts'
+import { selling } from './english/selling.ts'
+import { settings } from './english/settings.ts'
 import { sew } from './english/sew.ts'
 import { times } from './english/times.ts'
 
@@ -34,5 +36,7 @@ export const english = {
   ...paper,
   ...house,
   ...screen,
+  ...selling,
+  ...settings,
   ...times,
 } as const

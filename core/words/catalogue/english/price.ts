@@ -1,6 +1,8 @@
 /** The lines of a reckoning. */
 export const price = {
   'refusal.price.margin': 'A margin must be less than the whole price. Set it below 100 %.',
+  'refusal.settings.clothCurrency':
+    '{cloth} is priced in {one}. Once cloths are priced a workroom keeps its currency; it cannot become {other} any more.',
   'refusal.price.instalments':
     'Deposit and instalments are more than the whole price together. Lower one of them.',
   'price.line.cloth': '{cloth}',

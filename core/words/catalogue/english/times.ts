@@ -33,13 +33,14 @@ export const times = {
   'times.standard.own': 'Your own. Empty it for the common one.',
   'times.standards.about':
     'A standard is what the planner starts from: common practice, until you write your own over it.',
-  'times.yours.range': 'Four chances in five that it is between {least} and {most}',
+  'times.min': 'min',
+  'times.yours.range': 'between {least} and {most}',
   'times.rests': 'rests on {time}',
-  'times.amongOthers': 'Logged only together with other work, so there is no picture of it alone.',
+  'times.amongOthers': 'logged only together with other work',
   'times.key.dot': 'a logged time',
   'times.key.open': 'one that looks wrong',
   'times.key.standard': 'the standard',
-  'times.key.yours': 'yours, and where it may lie',
+  'times.key.yours': 'yours, and where it lies with four chances in five',
   'times.plot':
     '{work}: {count} logged from {first} to {last}, between {least} and {most} minutes {per}. Standard {standard}, yours {yours}.',
   'times.plot.one':
@@ -49,9 +50,10 @@ export const times = {
   'times.doubt.title': 'Times that look wrong',
   'times.doubt.about':
     'A timer left running, or started late? These hardly count in the learning as it is. Put right what is a mistake, or leave it out.',
-  'times.doubt.one': '{minutes} logged on {day}; about {expected} was expected.',
-  'times.doubt.several':
-    '{minutes} logged in {count} goes, the last on {day}; about {expected} was expected.',
+  'times.doubt.one': '{logged} logged on {day}; {expected} was expected.',
+  'times.doubt.several': '{logged} logged in {count} goes, the last on {day}; {expected} was expected.',
+  'times.doubt.expected': 'about {time}',
+  'times.doubt.expectedLess': 'less than a minute',
   'times.doubt.steps': '{steps} · commission',
   'times.steps.more': '{steps}, and {count} more',
   'times.doubt.leaveOut': 'Leave it out of the learning',
@@ -64,7 +66,6 @@ export const times = {
   'times.log.help': '90, 1:30 or 1 h 30',
   'times.log.write': 'Write it down',
   'times.log.took': 'took {time}',
-  'times.log.expected': '{time} expected',
   'times.log.done': '{time} logged: {step}',
   'times.list.title': 'Times logged',
   'times.list.none':
@@ -74,13 +75,15 @@ export const times = {
   'times.list.time': 'Time',
   'times.list.steps': 'Steps',
   'times.list.note': 'Note',
+  'times.garment.oneOf': '{garment}, no. {number}',
   'times.list.garment': '{steps} ({garment})',
   'times.list.change': 'Change',
   'times.list.remove': 'Remove',
   'times.list.putBack': 'Put back',
   'times.list.setAside': 'Leave out of the learning',
   'times.list.takeUp': 'Take up again',
-  'times.list.doing': '{doing}: {time} of {day}',
+  'times.list.doing': '{doing}: {time} on {day}, {steps}',
+  'times.list.form': 'Change the time logged: {steps}',
   'times.list.removed': 'removed',
   'times.list.aside': 'left out of the learning',
   'times.list.keep': 'Keep',
@@ -109,9 +112,9 @@ export const times = {
   'times.account.around':
     'Hours are all hours: what goes on around the making, such as letters and buying, is taken as it was quoted.',
   'times.account.missing':
-    'Of {all} steps {count} have no time logged. They count as no hours at all, so an hour looks better paid than it was.',
+    'No time is logged for {count} of {all} steps: those are taken as they were quoted.',
   'times.account.together': 'All of it together',
-  'times.took.title': 'What it took',
+  'times.took.title': 'What it took: {garment}',
   'times.took.cloth': 'Cloth it took',
   'times.took.cloth.help': 'As bought, with what was left over.',
   'times.took.handThread': 'Hand thread, m',

@@ -1,0 +1,149 @@
+import { type Money, printMoney } from '../../core/words/money.ts'
+import { say } from '../../core/words/say.ts'
+import { printMinutes } from '../../core/words/time.ts'
+import type { OutputOf } from '../../core/workroom.ts'
+import { useHouse, useTell } from '../workroom.tsx'
+import { type Followed, stepsWithoutTime, type Time, useGarmentNames } from './logged.ts'
+import { Took } from './took.tsx'
+
+export type Accounts = OutputOf<'commission.account'>
+export type GarmentAccount = Accounts['garments'][number]
+type Figure<T> = { quoted: T; actual: T | null }
+
+type Props = {
+  commission: Followed
+  accounts: Accounts
+  times: readonly Time[]
+  onWritten: () => void
+}
+
+/** Quoted against actual, garment by garment, with fields for what only the maker knows. */
+export function Account({ commission, accounts, times, onWritten }: Props) {
+  const { reader } = useHouse()
+  const tell = useTell()
+  const nameOf = useGarmentNames(commission)
+  const { garments, together } = accounts
+  return (
+    <div className="stack">
+      {garments.map((one, i) => {
+        const garment = commission.garments[i]!
+        const { steps } = garment
+        const missing = stepsWithoutTime(times, garment)
+        return (
+          <section key={one.id} className="stack">
+            {garments.length === 1 ? null : <h3>{nameOf(garment)}</h3>}
+            <GarmentTable one={one} />
+            {missing === 0 || missing === steps.length ? null : (
+              <p>{tell('times.account.missing', { all: steps.length, count: missing })}</p>
+            )}
+            <Took one={one} name={nameOf(garment)} onWritten={onWritten} />
+          </section>
+        )
+      })}
+      {garments.length === 1 || together.known === 0 ? null : (
+        <section className="stack">
+          <h3>{tell('times.account.together')}</h3>
+          <Rows
+            rows={[
+              row('hours', together.minutes, printMinutes, 'notLogged'),
+              moneyRow('perHour', together.perHour, (money) => printMoney(money, reader.locale)),
+            ]}
+          />
+        </section>
+      )}
+      <p className="quiet">{tell('times.account.around')}</p>
+    </div>
+  )
+}
+
+function GarmentTable({ one: { account } }: { one: GarmentAccount }) {
+  const { reader } = useHouse()
+  const tell = useTell()
+  const length = (mm: number) => say({ code: 'paper.plain', params: { text: { mm } } }, reader)
+  const metres = (of: number) => tell('times.account.metres', { metres: Math.round(of) })
+  const money = (of: Money) => printMoney(of, reader.locale)
+  const threads = (['handThread', 'machineThread'] as const).filter((id) => isUsed(account[id]))
+  return (
+    <Rows
+      rows={[
+        row('cloth', account.cloth, length, 'notWritten'),
+        ...threads.map((id) => row(id, account[id], metres, 'notWritten')),
+        row('hours', account.minutes, printMinutes, 'notLogged'),
+        moneyRow('materials', account.materials, money, 'notWritten'),
+        moneyRow('perHour', account.perHour, money, 'notLogged'),
+      ]}
+    />
+  )
+}
+
+/** Thread of a kind that a garment has nothing of is not spoken of. */
+export const isUsed = ({ quoted, actual }: Figure<number>): boolean => quoted > 0 || actual !== null
+
+type Subject = 'cloth' | 'handThread' | 'machineThread' | 'hours' | 'materials' | 'perHour'
+type Row = {
+  subject: Subject
+  quoted: string
+  actual: string | null
+  more: number | null
+  none: 'notWritten' | 'notLogged'
+}
+
+function row(
+  subject: Subject,
+  { quoted, actual }: Figure<number>,
+  print: (of: number) => string,
+  none: Row['none'],
+): Row {
+  const more = actual === null || quoted === 0 ? null : actual / quoted - 1
+  return { subject, quoted: print(quoted), actual: actual === null ? null : print(actual), more, none }
+}
+
+function moneyRow(
+  subject: Subject,
+  { quoted, actual }: Figure<Money>,
+  print: (of: Money) => string,
+  none: Row['none'] = 'notLogged',
+): Row {
+  const more = actual === null || quoted.minor <= 0 ? null : actual.minor / quoted.minor - 1
+  return { subject, quoted: print(quoted), actual: actual === null ? null : print(actual), more, none }
+}
+
+function Rows({ rows }: { rows: readonly Row[] }) {
+  const tell = useTell()
+  const difference = (more: number) => {
+    const percent = Math.round(Math.abs(100 * more))
+    return percent === 0
+      ? tell('times.account.same')
+      : tell(more > 0 ? 'times.account.more' : 'times.account.less', { percent })
+  }
+  return (
+    <table className="account">
+      <thead>
+        <tr>
+          <td />
+          <th scope="col" className="amount">
+            {tell('times.account.quoted')}
+          </th>
+          <th scope="col" className="amount">
+            {tell('times.account.actual')}
+          </th>
+          <th scope="col" className="amount">
+            {tell('times.account.difference')}
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ subject, quoted, actual, more, none }) => (
+          <tr key={subject} className={subject === 'perHour' ? 'account-end' : ''}>
+            <th scope="row">{tell(`times.account.${subject}`)}</th>
+            <td className="amount">{quoted}</td>
+            <td className="amount">
+              {actual ?? <span className="quiet">{tell(`times.account.${none}`)}</span>}
+            </td>
+            <td className="amount quiet">{more === null ? '' : difference(more)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}

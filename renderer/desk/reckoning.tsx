@@ -1,0 +1,220 @@
+import { type ReactNode, useState } from 'react'
+import type { TapedMeasure } from '../../core/draw/tape.ts'
+import type { OutputOf } from '../../core/workroom.ts'
+import { amountOf } from '../parts/amount.ts'
+import { Button } from '../parts/button.tsx'
+import { SelectField, TextField } from '../parts/field.tsx'
+import { addressOf, goTo } from '../router.ts'
+import { useDoing, useHouse, useKept, useQuery, useTell } from '../workroom.tsx'
+import { NOTHING_AGREED, orderOf } from './agreed.ts'
+import { AgreedForm } from './agreed-form.tsx'
+import { Alternatives, type Variation } from './alternatives.tsx'
+import { ChoicesForm, type Chosen } from './choices-form.tsx'
+import { Earnings } from './earnings.tsx'
+import { type Extras, ExtrasForm } from './extras-form.tsx'
+import { LayRoom } from './lay-room.tsx'
+import { type BasketProps, type Line, OnTheQuote } from './on-the-quote.tsx'
+import { OtherClothFields, type OtherCloths } from './other-cloths.tsx'
+import { Results } from './results.tsx'
+import { useEstimate } from './use-estimate.ts'
+import { useLay } from './use-lay.ts'
+
+/** What stays when another wearer is chosen: the garments on the quote, and who pays for them. */
+export type Shared = BasketProps & {
+  customer: string | undefined
+  setCustomer: (id: string | undefined) => void
+  garment: string | undefined
+}
+
+type ReckoningProps = Shared & {
+  wearerId: string
+  /** Heading and choice of the wearer, which stand over everything else. */
+  field: ReactNode
+  clients: OutputOf<'clients.list'>['clients']
+  cloths: OutputOf<'cloths.list'>['cloths']
+  sets: OutputOf<'client.get'>['measurementSets']
+}
+
+type PlanId = 'machineWhereHidden' | 'allByHand' | 'allByMachine'
+
+/** What is drafted until another garment is chosen. */
+const FIRST = 'goredUndertunic'
+
+/** Everything set for one garment, and what comes of it, reckoned anew with every key. */
+export function Reckoning(props: ReckoningProps) {
+  const { wearerId, field, sets, clients, cloths, basket, setBasket, customer, setCustomer, garment } = props
+  const { workroom } = useHouse()
+  const tell = useTell()
+  const [constructionId, setConstruction] = useState(garment ?? FIRST)
+  const { value: catalogue } = useQuery('constructions.list', {})
+  const { value: described } = useQuery('construction.describe', { id: constructionId })
+  // The last garment's form is not shown while the next one's is on its way.
+  const construction = described?.id === constructionId ? described : undefined
+  const { value: plans } = useQuery('finishPlans.list', {})
+  const [setId, setSet] = useState(sets.at(-1)!.id)
+  const [clothId, setCloth] = useState(cloths[0]!.id)
+  const [otherClothIds, setOthers] = useState<OtherCloths>({})
+  // Each garment is sewn as it usually is until the maker says otherwise.
+  const [plan, setPlan] = useState<PlanId>()
+  const finishPlan: PlanId = plan ?? construction?.finishPlan ?? 'machineWhereHidden'
+  const customerId = customer ?? basket[0]?.line.wearerId ?? wearerId
+  const [quantity, setQuantity] = useState('1')
+  const [choices, setChoices] = useState<Chosen>({})
+  const [extras, setExtras] = useState<Extras>({})
+  const [agreed, setAgreed] = useState(NOTHING_AGREED)
+  const [options, setOptions] = useState<Variation[]>([])
+  const [postage, setPostage] = useKept('postage', '')
+  const { value: house } = useQuery('settings.get', {})
+  const currency = house?.settings.rates.currency ?? 'GBP'
+  const garments = basket.reduce((sum, one) => sum + (one.line.quantity ?? 1), Number(quantity) || 1)
+  const saving = useDoing()
+  const asked = {
+    construction: constructionId,
+    measurementSetId: setId,
+    clothId,
+    otherClothIds,
+    choices,
+    extras,
+  }
+  const table = useLay(asked)
+  const order = { finishPlan, lay: table.wish, ...orderOf(agreed, currency) }
+  const { estimate, refused, busy } = useEstimate({ ...asked, ...order, garments })
+  const line: Line = { ...asked, ...order, wearerId, quantity: Number(quantity), options }
+  const save = () =>
+    saving.run(async () => {
+      const lines = [...basket.map((one) => one.line), line]
+      const shipping = postage.trim() === '' ? undefined : amountOf(postage, currency)
+      const { quote } = await workroom.ask('quote.save', { customerId, lines, shipping })
+      setBasket([])
+      setCustomer(undefined)
+      setPostage('')
+      goTo('quotes', quote.id)
+    })
+  const put = () => {
+    const garment = catalogue?.constructions.find(({ id }) => id === constructionId)?.name ?? ''
+    const wearer = clients.find(({ id }) => id === wearerId)!.name
+    const total = estimate!.price.total
+    setBasket([...basket, { key: Date.now(), line, garment, wearer, total }])
+    setChoices({})
+    setAgreed(NOTHING_AGREED)
+    setOptions([])
+  }
+  const used = new Set<string>([...(construction?.required.flat() ?? []), ...(construction?.useful ?? [])])
+  const estimated = Object.entries(sets.find(({ id }) => id === setId)?.measures ?? {})
+    .filter(([id, { source }]) => source === 'estimated' && used.has(id))
+    .map(([id]) => tell(`measure.name.${id as TapedMeasure}`))
+    .join(', ')
+  const wrong = refused?.field === undefined ? undefined : { field: refused.field, sentence: refused.message }
+  const wrongChoice =
+    refused?.field?.startsWith('choices.') === true ? refused.field.slice('choices.'.length) : undefined
+  return (
+    <>
+      <section className="desk-choices stack" aria-label={tell('screen.desk.choices')}>
+        {field}
+        <SelectField
+          label={tell('screen.desk.garment')}
+          value={constructionId}
+          onChange={(id) => {
+            setConstruction(id)
+            setChoices({})
+            setPlan(undefined)
+            setExtras({})
+            setOptions([])
+          }}
+          options={catalogue?.constructions ?? []}
+          help={catalogue?.constructions.find(({ id }) => id === constructionId)?.summary}
+        />
+        <p>
+          <a href={addressOf('own', ownFamily(constructionId))}>
+            {tell(ownFamily(constructionId) === undefined ? 'own.screen.new' : 'own.screen.change')}
+          </a>
+        </p>
+        <SelectField
+          label={tell('screen.desk.measures')}
+          value={setId}
+          onChange={setSet}
+          options={sets.map(({ id, day }) => ({
+            id,
+            name: tell('screen.measure.of', { day: { date: day } }),
+          }))}
+          help={estimated.length === 0 ? undefined : tell('screen.desk.estimated', { measures: estimated })}
+        />
+        <SelectField label={tell('screen.desk.cloth')} value={clothId} onChange={setCloth} options={cloths} />
+        <OtherClothFields estimate={estimate} cloths={cloths} chosen={otherClothIds} onChange={setOthers} />
+        <SelectField
+          label={tell('screen.desk.plan')}
+          value={finishPlan}
+          onChange={(id) => setPlan(id as typeof finishPlan)}
+          options={plans?.finishPlans ?? []}
+          help={plans?.finishPlans.find(({ id }) => id === finishPlan)?.help}
+        />
+        {construction === undefined ? null : (
+          <ChoicesForm
+            construction={construction}
+            used={estimate?.draft.choices ?? {}}
+            chosen={choices}
+            onChange={setChoices}
+            wrong={wrongChoice === undefined ? undefined : { id: wrongChoice, sentence: refused!.message }}
+          />
+        )}
+        <ExtrasForm key={constructionId} {...{ estimate, extras }} onChange={setExtras} />
+        <AgreedForm {...{ agreed, estimate }} onChange={setAgreed} wrong={wrong} />
+        <details>
+          <summary>{tell('screen.desk.more')}</summary>
+          <div className="stack">
+            <SelectField
+              label={tell('screen.desk.customer')}
+              value={customerId}
+              onChange={setCustomer}
+              options={clients}
+            />
+            <TextField label={tell('screen.desk.quantity')} value={quantity} onChange={setQuantity} />
+            <TextField label={tell('selling.shipping')} value={postage} onChange={setPostage} />
+          </div>
+        </details>
+      </section>
+      <Results
+        estimate={estimate}
+        refused={refused?.message ?? saving.refused?.message}
+        busy={busy}
+        beneath={
+          <>
+            {estimate === undefined ? null : (
+              <Earnings
+                estimate={estimate}
+                price={agreed.set}
+                onPrice={(set) => setAgreed({ ...agreed, set })}
+                wrong={wrong?.field.startsWith('price.set') === true ? wrong.sentence : undefined}
+              />
+            )}
+            <Alternatives
+              asked={{ ...asked, ...order, garments }}
+              cloths={cloths}
+              offered={options}
+              onOffer={setOptions}
+            />
+            <OnTheQuote basket={basket} setBasket={setBasket} />
+          </>
+        }
+        lay={(reckoned) => <LayRoom estimate={reckoned} table={table} asked={asked} />}
+      >
+        <Button
+          main
+          busy={saving.busy || estimate === undefined || refused !== undefined}
+          onPress={() => void save()}
+        >
+          {basket.length === 0
+            ? tell('screen.desk.save')
+            : tell('screen.desk.saveAll', { count: basket.length + 1 })}
+        </Button>
+        <Button busy={estimate === undefined || refused !== undefined} onPress={put}>
+          {tell('screen.desk.put')}
+        </Button>
+      </Results>
+    </>
+  )
+}
+
+/** The family of a garment of her own, or nothing for one of the planner's. */
+const ownFamily = (id: string): string | undefined =>
+  id.startsWith('own:') ? id.slice('own:'.length).split('@')[0] : undefined

@@ -1,0 +1,18 @@
+import { type Money, minorDigits } from '../../core/words/money.ts'
+
+/** A plain number as typed, with point or comma; what is none becomes NaN, which the workroom refuses. */
+export const numberOf = (text: string): number =>
+  text.trim() === '' ? Number.NaN : Number(text.trim().replace(',', '.'))
+
+/** An amount as it stands in a field: `12.50`. */
+export const amountText = ({ minor, currency }: Money): string =>
+  (minor / 10 ** minorDigits(currency)).toFixed(minorDigits(currency))
+
+/** An amount as typed, in whole minor units. */
+export const amountOf = (text: string, currency: string): Money => ({
+  minor: Math.round(numberOf(text) * 10 ** minorDigits(currency)),
+  currency,
+})
+
+/** A part in per cent as typed, in basis points. */
+export const basisPointsOf = (text: string): number => Math.round(numberOf(text) * 100)

@@ -7,7 +7,7 @@ import { Refusal } from '../parts/refusal.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 import { Remnants } from './remnants.tsx'
 
-const EMPTY = { name: '', fibre: '', width: '', price: '', warp: '5', weft: '3' }
+const EMPTY = { name: '', fibre: '', width: '', price: '', increment: '', warp: '5', weft: '3' }
 type Charged = 'bought' | 'used'
 
 /** Cloths one can buy, and a form for another. */
@@ -40,6 +40,7 @@ export function Cloths() {
           weftShrinkage: numberOf(typed.weft || '0') / 100,
           pricePerMetre: amountOf(typed.price, currency),
           charged,
+          ...(typed.increment.trim() === '' ? {} : { increment: typed.increment }),
         })
       })
       .then((done) => {
@@ -63,6 +64,7 @@ export function Cloths() {
           {field('fibre')}
           {field('width', 'width', true)}
           {field('price', 'pricePerMetre', true)}
+          {field('increment')}
           {field('warp', 'warpShrinkage')}
           {field('weft', 'weftShrinkage')}
           <SelectField

@@ -1,6 +1,6 @@
 import { NOTIONS, type NotionId } from '../../core/draft/types.ts'
 import { printLength } from '../../core/words/length.ts'
-import type { StitchId } from '../../core/words/stitches.ts'
+import { STITCHES, type StitchId } from '../../core/words/stitches.ts'
 import type { WorkroomUnit } from '../../core/words/units.ts'
 import type { InputOf, OutputOf } from '../../core/workroom.ts'
 import { amountOf, amountText, basisPointsOf, numberOf } from '../parts/amount.ts'
@@ -63,6 +63,7 @@ export function written(settings: Settings): Typed {
       ...{ overhead: amountText(rates.overheadPerHour), soldHours: String(yearly.soldHours) },
       ...{ needleful: length(settings.threadRules.needleful) },
       ...{ waste: String(Math.round(settings.threadRules.machineWaste * 1000) / 10) },
+      ...Object.fromEntries(STITCHES.map((id) => [`density.${id}`, String(settings.ways.density[id] ?? '')])),
       ...Object.fromEntries(
         NOTIONS.map((id) => [id, notionStock[id] === undefined ? '' : amountText(notionStock[id])]),
       ),
@@ -121,6 +122,14 @@ export function changesOf({ text, costs, threads, doubled, waxed }: Typed): Chan
       .map((one) => ({ ...thread(one), id: one.id, work: one.work as 'hand' })),
     threadRules: {
       ...{ needleful: of('needleful'), machineWaste: numberOf(of('waste')) / 100, doubled, waxed },
+    },
+    ways: {
+      density: Object.fromEntries(
+        STITCHES.flatMap((id) => {
+          const typed = of(`density.${id}`)
+          return typed.trim() === '' ? [] : [[id, numberOf(typed)]]
+        }),
+      ),
     },
     yearly: {
       costs: written.map(({ name, amount }) => ({ name, amount: money(amount) })),

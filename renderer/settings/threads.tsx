@@ -1,4 +1,4 @@
-import type { StitchId } from '../../core/words/stitches.ts'
+import { STITCHES, type StitchId } from '../../core/words/stitches.ts'
 import { Button } from '../parts/button.tsx'
 import { SelectField, TextField } from '../parts/field.tsx'
 import { Tick } from '../parts/tick.tsx'
@@ -61,6 +61,21 @@ export function Threads({ form }: { form: Form }) {
         done={typed.waxed}
         onChange={(waxed) => set({ waxed })}
       />
+      <details>
+        <summary>{tell('screen.settings.density')}</summary>
+        <p className="quiet">{tell('screen.settings.densityAbout')}</p>
+        <div className="columns">
+          {STITCHES.map((id) => (
+            <Typing
+              key={id}
+              form={form}
+              id={`density.${id}`}
+              label={tell(`sew.stitch.${id}`)}
+              at={`ways.density.${id}`}
+            />
+          ))}
+        </div>
+      </details>
       <fieldset className="grouped">
         <legend>{tell('screen.settings.doubled')}</legend>
         <div className="columns">

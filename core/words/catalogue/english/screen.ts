@@ -100,6 +100,7 @@ export const screen = {
   'screen.cloth.fibre': 'Fibre',
   'screen.cloth.width': 'Width as sold',
   'screen.cloth.price': 'Price of a metre',
+  'screen.cloth.increment': 'Sold by steps of (empty: 10 cm)',
   'screen.cloth.warp': 'Shrinks in length, %',
   'screen.cloth.weft': 'Shrinks in width, %',
   'screen.cloth.charged': 'A garment pays for',

@@ -67,6 +67,9 @@ export const settings = {
   'screen.settings.needleful': 'Length of thread in the needle',
   'screen.settings.waxed': 'Thread is waxed, so that a longer needleful can be sewn with',
   'screen.settings.doubled': 'Sewn with the thread double',
+  'screen.settings.density': 'Stitches to the centimetre',
+  'screen.settings.densityAbout':
+    'What you leave empty is sewn as is usual for middling linen. Thread and hours follow from it.',
   'screen.settings.waste': 'Machine thread wasted, %',
   'screen.settings.notions': 'What notions cost, in {currency}',
   'screen.settings.notionsAbout':

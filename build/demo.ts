@@ -82,7 +82,10 @@ try {
     id: quote.id,
   })
   const garmentId = commission.garments[0]!.id
-  for (const stage of ['prepare', 'cut']) await ask('stage.tick', { garmentId, stage })
+  await ask('stage.tick', { garmentId, stage: 'prepare' })
+  // The linen has been washed: it is measured again, and the garment laid on what is there.
+  await ask('garment.washed', { garmentId, width: '145.5 cm', length: '3.5 m' })
+  await ask('stage.tick', { garmentId, stage: 'cut' })
 
   const { draft, lay, purchase, sewing, price } = estimate
   const locale = reader.locale

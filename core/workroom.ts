@@ -1,9 +1,15 @@
 import type { z } from 'zod'
+import { binRequests } from './workroom/bin.ts'
+import { calendarRequests } from './workroom/calendar.ts'
 import { catalogueRequests } from './workroom/catalogue.ts'
+import { changeRequests } from './workroom/changes.ts'
 import { clientRequests } from './workroom/clients.ts'
 import { clothRequests } from './workroom/cloths.ts'
 import { commissionRequests } from './workroom/commissions.ts'
+import { cuttingRequests } from './workroom/cutting.ts'
 import { deliveryRequests } from './workroom/deliveries.ts'
+import { findingRequests } from './workroom/finding.ts'
+import { fittingRequests } from './workroom/fittings.ts'
 import { garmentRequests } from './workroom/garments.ts'
 import { historyRequests } from './workroom/history.ts'
 import { houseRequests } from './workroom/house.ts'
@@ -11,13 +17,21 @@ import { layRequests } from './workroom/lays.ts'
 import { lengthRequests } from './workroom/lengths.ts'
 import { measurementSetRequests } from './workroom/measurement-sets.ts'
 import { measureRequests } from './workroom/measures.ts'
+import { noteRequests } from './workroom/notes.ts'
 import { ownConstructionRequests } from './workroom/own-constructions.ts'
 import { paperRequests } from './workroom/papers.ts'
+import { moneyRequests } from './workroom/payments.ts'
+import { peopleRequests } from './workroom/people.ts'
 import { quoteRequests } from './workroom/quotes.ts'
 import { rateRequests } from './workroom/rates.ts'
 import { remnantRequests } from './workroom/remnants.ts'
 import { settingsRequests } from './workroom/settings.ts'
+import { shoppingRequests } from './workroom/shopping.ts'
+import { stockRequests } from './workroom/stock.ts'
+import { timerRequests } from './workroom/timers.ts'
 import { timeRequests } from './workroom/times.ts'
+import { todayRequests } from './workroom/today.ts'
+import { washingRequests } from './workroom/washing.ts'
 
 /** Everything a shell may ask of the workroom, in the order of the work. */
 export const requests = [
@@ -34,7 +48,21 @@ export const requests = [
   ...layRequests,
   ...quoteRequests,
   ...commissionRequests,
+  ...cuttingRequests,
+  ...washingRequests,
   ...timeRequests,
+  ...timerRequests,
+  ...peopleRequests,
+  ...noteRequests,
+  ...changeRequests,
+  ...calendarRequests,
+  ...stockRequests,
+  ...moneyRequests,
+  ...todayRequests,
+  ...findingRequests,
+  ...shoppingRequests,
+  ...binRequests,
+  ...fittingRequests,
   ...rateRequests,
   ...deliveryRequests,
   ...remnantRequests,

@@ -18,7 +18,7 @@ const POLICY = [
   "script-src 'self'",
   `style-src 'self' ${PRESSABLE}`,
   "font-src 'self'",
-  "img-src 'self'",
+  "img-src 'self' data:",
   "connect-src 'self'",
   "base-uri 'none'",
   "form-action 'none'",

@@ -11,14 +11,19 @@ import { Commissions } from './rooms/commissions.tsx'
 import { Desk } from './rooms/desk.tsx'
 import { FirstStart } from './rooms/first-start.tsx'
 import { Own } from './rooms/own.tsx'
+import { Plan } from './rooms/plan.tsx'
 import { Quote } from './rooms/quote.tsx'
 import { Quotes } from './rooms/quotes.tsx'
 import { Times } from './rooms/times.tsx'
+import { Today } from './rooms/today.tsx'
 import { WorkroomSettings } from './rooms/workroom-settings.tsx'
 import { addressOf, type Place, usePlace } from './router.ts'
+import { Find } from './today/find.tsx'
+import { TimerProvider } from './today/running.tsx'
+import { TimerStrip } from './today/timer-strip.tsx'
 import { HouseProvider, useHouse, useQuery, useTell } from './workroom.tsx'
 
-const ROOMS = ['desk', 'clients', 'cloths', 'quotes', 'commissions', 'workroom'] as const
+const ROOMS = ['today', 'desk', 'clients', 'cloths', 'quotes', 'commissions', 'workroom'] as const
 
 /** The planner: its head with the rooms, and the room the maker is in. */
 export function House({ workroom }: { workroom: Workroom }) {
@@ -50,7 +55,7 @@ function Rooms() {
   const at = place.room === 'own' || (ROOMS as readonly string[]).includes(place.room) ? place.room : 'desk'
   const here = at === 'own' ? 'desk' : at
   return (
-    <>
+    <TimerProvider key={house.kind}>
       <header className="head">
         <p className="head-name">
           {house.name}
@@ -67,10 +72,12 @@ function Rooms() {
             </a>
           ))}
         </nav>
+        <Find />
         {house.kind === 'sample' ? (
           <Button onPress={() => void leave()}>{tell('screen.leaveSample')}</Button>
         ) : null}
       </header>
+      <TimerStrip />
       <main>
         {here === 'workroom' && place.id === undefined ? (
           <WorkroomSettings onKept={again} />
@@ -78,12 +85,14 @@ function Rooms() {
           roomAt({ ...place, room: at })
         )}
       </main>
-    </>
+    </TimerProvider>
   )
 }
 
 function roomAt({ room, id, query }: Place): ReactNode {
   switch (room) {
+    case 'today':
+      return <Today />
     case 'clients':
       return id === undefined ? <Clients /> : <Client key={id} id={id} />
     case 'cloths':
@@ -92,6 +101,7 @@ function roomAt({ room, id, query }: Place): ReactNode {
       return id === undefined ? <Quotes /> : <Quote key={id} id={id} />
     case 'commissions':
       if (id === 'accounts') return <WhatItCameTo />
+      if (id === 'plan') return <Plan />
       return id === undefined ? (
         <Commissions />
       ) : (

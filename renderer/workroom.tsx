@@ -11,6 +11,9 @@ type House = {
   refresh: () => void
   /** What a screen has half filled, for when the maker comes back to it. */
   kept: Map<string, unknown>
+  /** How often something was changed from outside the room she is in; what is shown there is then asked for anew. */
+  turn: number
+  changed: () => void
 }
 const HouseContext = createContext<House | undefined>(undefined)
 
@@ -18,6 +21,8 @@ const HouseContext = createContext<House | undefined>(undefined)
 export function HouseProvider({ workroom, children }: { workroom: Workroom; children: ReactNode }) {
   const [reader, setReader] = useState<Reader>(englishReader)
   const [kept] = useState(() => new Map<string, unknown>())
+  const [turn, setTurn] = useState(0)
+  const changed = useCallback(() => setTurn((n) => n + 1), [])
   const refresh = useCallback(() => {
     void workroom.ask('settings.get', {}).then(({ settings }) => {
       const { locale, unit } = settings.letterhead
@@ -25,7 +30,7 @@ export function HouseProvider({ workroom, children }: { workroom: Workroom; chil
     })
   }, [workroom])
   useEffect(refresh, [refresh])
-  return <HouseContext value={{ workroom, reader, refresh, kept }}>{children}</HouseContext>
+  return <HouseContext value={{ workroom, reader, refresh, kept, turn, changed }}>{children}</HouseContext>
 }
 
 export function useHouse(): House {
@@ -61,12 +66,12 @@ export type Loaded<T> = { value: T | undefined; refused: string | undefined; rel
 
 /** Asks a query when the screen opens and when its payload changes; `reload` asks again. */
 export function useQuery<N extends RequestName>(name: N, payload: InputOf<N>): Loaded<OutputOf<N>> {
-  const { workroom } = useHouse()
+  const { workroom, turn: outside } = useHouse()
   const [value, setValue] = useState<OutputOf<N>>()
   const [refused, setRefused] = useState<string>()
   const [turn, setTurn] = useState(0)
   const key = JSON.stringify(payload)
-  // biome-ignore lint/correctness/useExhaustiveDependencies: `turn` asks again, and `key` stands for the payload
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `turn` and `outside` ask again, and `key` stands for the payload
   useEffect(() => {
     let current = true
     workroom.ask(name, JSON.parse(key) as InputOf<N>).then(
@@ -80,8 +85,9 @@ export function useQuery<N extends RequestName>(name: N, payload: InputOf<N>): L
     return () => {
       current = false
     }
-  }, [workroom, name, key, turn])
-  return { value, refused, reload: () => setTurn((n) => n + 1) }
+  }, [workroom, name, key, turn, outside])
+  const reload = useCallback(() => setTurn((n) => n + 1), [])
+  return { value, refused, reload }
 }
 
 export const sentenceOf = (error: unknown): string => (error instanceof Error ? error.message : String(error))

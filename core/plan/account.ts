@@ -1,6 +1,6 @@
 import { leftOf, perHour } from '../price/earning.ts'
 import type { Estimate } from '../price/estimate.types.ts'
-import { addMoney, type Money, priceOfLength, sumMoney } from '../words/money.ts'
+import { addMoney, type Money, priceOfLength } from '../words/money.ts'
 
 /** What a garment really took; null where nobody wrote it down. Lengths mm, thread m, minutes of its steps. */
 export type Took = {
@@ -63,29 +63,50 @@ export function accountOf(
 const overheadOf = ({ earning, overhead }: Estimate['price'], minutes: number): Money =>
   earning?.overheadPerHour ?? perHour(overhead, minutes)
 
-/** Several accounts as one: sums, and what they earned an hour together. Only those whose hours are known count. */
-export function accountsTogether(accounts: readonly Account[], currency: string) {
+/** Sums over accounts: of all garments, of those whose hours are known, and of those whose cloth was measured. */
+export type Totals = {
+  garments: number
+  net: number
+  known: number
+  knownNet: number
+  quotedMinutes: number
+  actualMinutes: number
+  quotedLeft: number
+  actualLeft: number
+  clothKnown: number
+  quotedCloth: number
+  actualCloth: number
+}
+
+/** Accounts added up; money in whole minor units. */
+export function totalsOf(accounts: readonly Account[]): Totals {
+  const sum = (of: readonly Account[], pick: (account: Account) => number) =>
+    of.reduce((total, account) => total + pick(account), 0)
   const known = accounts.filter(({ minutes }) => minutes.actual !== null)
-  const sum = (pick: (account: Account) => number) =>
-    known.reduce((total, account) => total + pick(account), 0)
-  const money = (of: readonly Account[], pick: (account: Account) => Money) =>
-    sumMoney(of.map(pick), currency)
-  const quoted = sum(({ minutes }) => minutes.quoted)
-  const actual = sum(({ minutes }) => minutes.actual!)
+  const measured = accounts.filter(({ cloth }) => cloth.actual !== null && cloth.quoted > 0)
   return {
     garments: accounts.length,
+    net: sum(accounts, ({ net }) => net.minor),
     known: known.length,
-    net: money(accounts, ({ net }) => net),
-    minutes: { quoted, actual },
-    perHour: {
-      quoted: perHour(
-        money(known, ({ left }) => left.quoted),
-        quoted,
-      ),
-      actual: perHour(
-        money(known, ({ left }) => left.actual!),
-        actual,
-      ),
-    },
+    knownNet: sum(known, ({ net }) => net.minor),
+    quotedMinutes: sum(known, ({ minutes }) => minutes.quoted),
+    actualMinutes: sum(known, ({ minutes }) => minutes.actual!),
+    quotedLeft: sum(known, ({ left }) => left.quoted.minor),
+    actualLeft: sum(known, ({ left }) => left.actual!.minor),
+    clothKnown: measured.length,
+    quotedCloth: sum(measured, ({ cloth }) => cloth.quoted),
+    actualCloth: sum(measured, ({ cloth }) => cloth.actual!),
   }
 }
+
+/** Totals as they are shown: hours and what an hour earned are of the garments whose hours are known. */
+export const together = (totals: Totals, currency: string) => ({
+  garments: totals.garments,
+  known: totals.known,
+  net: { minor: totals.net, currency },
+  minutes: { quoted: totals.quotedMinutes, actual: totals.actualMinutes },
+  perHour: {
+    quoted: perHour({ minor: totals.quotedLeft, currency }, totals.quotedMinutes),
+    actual: perHour({ minor: totals.actualLeft, currency }, totals.actualMinutes),
+  },
+})

@@ -1,6 +1,7 @@
+import { perHour } from '../price/earning.ts'
 import type { Money } from '../words/money.ts'
 import { type Phrase, phrase } from '../words/phrase.ts'
-import { type Account, accountsTogether } from './account.ts'
+import type { Totals } from './account.ts'
 
 /** A difference smaller than this is chance and not worth a word, in parts of one. */
 const WORTH_SAYING = 0.08
@@ -8,38 +9,31 @@ const WORTH_SAYING = 0.08
 const ENOUGH = 2
 
 /** What delivered work says should be changed in the rates, a sentence each; none where all is well or little is known. */
-export function adviceFrom(accounts: readonly Account[], targetPerHour: Money): Phrase[] {
-  const { known, perHour, minutes } = accountsTogether(accounts, targetPerHour.currency)
+export function adviceFrom(totals: Totals, target: Money): Phrase[] {
+  const { clothKnown, quotedCloth, actualCloth, known, quotedMinutes, actualMinutes } = totals
   return [
-    ...clothAdvice(accounts),
+    ...(clothKnown < ENOUGH
+      ? []
+      : compared(actualCloth / quotedCloth - 1, 'plan.advice.moreCloth', 'plan.advice.lessCloth')),
     ...(known < ENOUGH
       ? []
-      : [...hoursAdvice(minutes), ...payAdvice(accounts, perHour.actual, targetPerHour)]),
+      : [
+          ...compared(actualMinutes / quotedMinutes - 1, 'plan.advice.moreHours', 'plan.advice.lessHours'),
+          ...payAdvice(totals, target),
+        ]),
   ]
 }
 
-function clothAdvice(accounts: readonly Account[]): Phrase[] {
-  const measured = accounts.filter(({ cloth }) => cloth.actual !== null && cloth.quoted > 0)
-  if (measured.length < ENOUGH) return []
-  const quoted = measured.reduce((sum, { cloth }) => sum + cloth.quoted, 0)
-  const over = measured.reduce((sum, { cloth }) => sum + cloth.actual!, 0) / quoted - 1
-  if (Math.abs(over) < WORTH_SAYING) return []
-  return [phrase(over > 0 ? 'plan.advice.moreCloth' : 'plan.advice.lessCloth', { percent: percentOf(over) })]
-}
+type Said = `plan.advice.${'more' | 'less'}${'Cloth' | 'Hours'}`
 
-function hoursAdvice({ quoted, actual }: { quoted: number; actual: number }): Phrase[] {
-  const over = actual / quoted - 1
-  if (Math.abs(over) < WORTH_SAYING) return []
-  return [phrase(over > 0 ? 'plan.advice.moreHours' : 'plan.advice.lessHours', { percent: percentOf(over) })]
-}
+const compared = (over: number, more: Said, less: Said): Phrase[] =>
+  Math.abs(over) < WORTH_SAYING ? [] : [phrase(over > 0 ? more : less, { percent: percentOf(over) })]
 
 /** By how much every price would have had to be higher for the hours worked to earn the target. */
-function payAdvice(accounts: readonly Account[], earned: Money, target: Money): Phrase[] {
+function payAdvice({ actualLeft, actualMinutes, knownNet }: Totals, target: Money): Phrase[] {
+  const earned = perHour({ minor: actualLeft, currency: target.currency }, actualMinutes)
   if (earned.minor >= target.minor) return []
-  const known = accounts.filter(({ minutes }) => minutes.actual !== null)
-  const hours = known.reduce((sum, { minutes }) => sum + minutes.actual! / 60, 0)
-  const net = known.reduce((sum, account) => sum + account.net.minor, 0)
-  const missing = ((target.minor - earned.minor) * hours) / net
+  const missing = ((target.minor - earned.minor) * actualMinutes) / 60 / knownNet
   return [phrase('plan.advice.raise', { earned, target, percent: percentOf(missing) })]
 }
 

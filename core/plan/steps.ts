@@ -49,13 +49,15 @@ export function stagesOf(steps: readonly Pick<FollowedStep, 'stage' | 'doneAt'>[
   })
 }
 
+export type Marks = Record<'cut' | 'sewn' | 'hemmed', boolean>
+
 /** The three questions asked of every garment: a stage counts when all its steps are done. */
-export function marksOf(
-  steps: readonly Pick<FollowedStep, 'stage' | 'doneAt'>[],
-): Record<'cut' | 'sewn' | 'hemmed', boolean> {
-  const states = new Map(stagesOf(steps).map(({ stage, state }) => [stage, state]))
-  const done = (stage: Stage) => states.get(stage) === 'done'
-  return { cut: done('cut'), sewn: done('sew'), hemmed: done('hem') }
+export const marksOf = (steps: readonly Pick<FollowedStep, 'stage' | 'doneAt'>[]): Marks =>
+  marksFrom(stagesOf(steps))
+
+export function marksFrom(stages: readonly Pick<StageState, 'stage' | 'steps' | 'done'>[]): Marks {
+  const finished = new Set(stages.filter(({ steps, done }) => done === steps).map(({ stage }) => stage))
+  return { cut: finished.has('cut'), sewn: finished.has('sew'), hemmed: finished.has('hem') }
 }
 
 /** The next step to take, or undefined when everything is done. */

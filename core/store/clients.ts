@@ -1,4 +1,4 @@
-import { asc, eq } from 'drizzle-orm'
+import { asc, eq, inArray } from 'drizzle-orm'
 import { found, refuseStale } from './found.ts'
 import type { Db } from './open.ts'
 import { client } from './schema.ts'
@@ -15,6 +15,17 @@ export const getClient = (db: Db, id: string, field?: string): Client =>
 
 export const listClients = (db: Db): Client[] =>
   db.select().from(client).orderBy(asc(client.name), asc(client.id)).all()
+
+/** Names of clients, by their ids. */
+export const clientNames = (db: Db, ids: readonly string[]): Map<string, string> =>
+  new Map(
+    db
+      .select({ id: client.id, name: client.name })
+      .from(client)
+      .where(inArray(client.id, [...new Set(ids)]))
+      .all()
+      .map(({ id, name }) => [id, name]),
+  )
 
 /** @throws Refusal when there is no such client or the revision is not the stored one */
 export function updateClient(db: Db, id: string, revision: number, changes: Partial<Editable>): Client {

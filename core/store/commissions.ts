@@ -1,4 +1,4 @@
-import { asc, eq, inArray, sql } from 'drizzle-orm'
+import { and, asc, count, desc, eq, inArray, isNull, lt, sql } from 'drizzle-orm'
 import { found, refuseStale } from './found.ts'
 import type { Db } from './open.ts'
 import { commission, garment, garmentActual, step } from './schema.ts'
@@ -15,19 +15,104 @@ export function insertCommission(
   steps: readonly (typeof step.$inferInsert)[],
 ): void {
   db.insert(commission).values(row).run()
-  for (const one of garments) db.insert(garment).values(one).run()
-  for (const one of steps) db.insert(step).values(one).run()
+  addGarments(db, garments, steps)
 }
 
 export const getCommission = (db: Db, id: string, field?: string): CommissionRow =>
   found(db.select().from(commission).where(eq(commission.id, id)).get(), 'commission', id, field)
 
-/** Every commission, oldest first. */
-export const listCommissions = (db: Db): CommissionRow[] =>
-  db.select().from(commission).orderBy(asc(commission.id)).all()
+/** The newest commissions, of one state if it is said, the oldest of them first. */
+export const listCommissions = (
+  db: Db,
+  {
+    state,
+    most,
+    before,
+  }: { state?: CommissionRow['state'] | undefined; most: number; before?: string | undefined },
+): CommissionRow[] =>
+  db
+    .select()
+    .from(commission)
+    .where(
+      and(
+        state === undefined ? undefined : eq(commission.state, state),
+        before === undefined ? undefined : lt(commission.id, before),
+      ),
+    )
+    .orderBy(desc(commission.id))
+    .limit(most)
+    .all()
+    .reverse()
+
+/** The commission that a quote became. */
+export const commissionOfQuote = (db: Db, quoteId: string): CommissionRow | undefined =>
+  db.select().from(commission).where(eq(commission.quoteId, quoteId)).get()
+
+/** Adds garments with their steps to a commission. */
+export function addGarments(
+  db: Db,
+  garments: readonly (typeof garment.$inferInsert)[],
+  steps: readonly (typeof step.$inferInsert)[],
+): void {
+  for (const one of garments) db.insert(garment).values(one).run()
+  for (const one of steps) db.insert(step).values(one).run()
+}
+
+/** Puts a garment under the line of another quote, or leaves it out. */
+export function moveGarment(
+  db: Db,
+  id: string,
+  changes: Partial<Pick<GarmentRow, 'quoteGarmentId' | 'option' | 'droppedAt' | 'position'>>,
+): void {
+  db.update(garment).set(changes).where(eq(garment.id, id)).run()
+}
+
+export const countCommissions = (db: Db): number => db.select({ rows: count() }).from(commission).get()!.rows
+
+/** Everything that is going on: few enough at any time to be looked at together. */
+export const openCommissions = (db: Db): CommissionRow[] =>
+  db.select().from(commission).where(eq(commission.state, 'open')).orderBy(asc(commission.id)).all()
+
+/** The garments of commissions, in order, but for those that were left out. */
+export const garmentsOf = (db: Db, commissionIds: readonly string[]): GarmentRow[] =>
+  db
+    .select()
+    .from(garment)
+    .where(and(inArray(garment.commissionId, [...commissionIds]), isNull(garment.droppedAt)))
+    .orderBy(asc(garment.commissionId), asc(garment.position))
+    .all()
+
+/** How many steps garments have at each stage, and how many of them are done. */
+export const stageCounts = (db: Db, garmentIds: readonly string[]) =>
+  db
+    .select({
+      ...{ garmentId: step.garmentId, stage: step.stage, steps: count() },
+      done: sql<number>`count(${step.doneAt})`,
+    })
+    .from(step)
+    .where(inArray(step.garmentId, [...garmentIds]))
+    .groupBy(step.garmentId, step.stage)
+    .all()
+
+/** The instant at which the first of these garments was cut, or null. */
+export const firstCut = (db: Db, garmentIds: readonly string[]): string | null =>
+  db
+    .select({ at: sql<string | null>`min(${step.doneAt})` })
+    .from(step)
+    .where(and(inArray(step.garmentId, [...garmentIds]), eq(step.stage, 'cut')))
+    .get()?.at ?? null
+
+/** Steps that are still to be done, in order. */
+export const openStepsOf = (db: Db, garmentIds: readonly string[]): StepRow[] =>
+  db
+    .select()
+    .from(step)
+    .where(and(inArray(step.garmentId, [...garmentIds]), isNull(step.doneAt)))
+    .orderBy(asc(step.garmentId), asc(step.position))
+    .all()
 
 export const garmentsOfCommission = (db: Db, commissionId: string): GarmentRow[] =>
-  db.select().from(garment).where(eq(garment.commissionId, commissionId)).orderBy(asc(garment.position)).all()
+  garmentsOf(db, [commissionId])
 
 export const getGarment = (db: Db, id: string, field?: string): GarmentRow =>
   found(db.select().from(garment).where(eq(garment.id, id)).get(), 'garment', id, field)
@@ -48,7 +133,12 @@ export function updateCommission(
   db: Db,
   row: CommissionRow,
   revision: number,
-  changes: Partial<Pick<CommissionRow, 'state' | 'deliveredDay' | 'dueDay' | 'note'>>,
+  changes: Partial<
+    Pick<
+      CommissionRow,
+      'state' | 'deliveredDay' | 'cancelledDay' | 'dueDay' | 'eventDay' | 'note' | 'quoteId' | 'agreedMinor'
+    >
+  >,
 ): CommissionRow {
   refuseStale(row, revision)
   return db

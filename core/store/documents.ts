@@ -1,7 +1,7 @@
-import { and, desc, eq, isNull } from 'drizzle-orm'
+import { and, desc, eq, isNull, like, or } from 'drizzle-orm'
 import { found } from './found.ts'
 import type { Db } from './open.ts'
-import { type DocumentKind, document, sheet } from './schema.ts'
+import { type DocumentKind, document, picture, sheet } from './schema.ts'
 
 export type DocumentRow = typeof document.$inferSelect
 
@@ -23,7 +23,12 @@ export const getPaper = (db: Db, id: string): { name: string; hash: string } =>
 /** Whether any paper is the file of this hash. */
 export const isNamed = (db: Db, hash: string): boolean =>
   db.select().from(sheet).where(eq(sheet.hash, hash)).get() !== undefined ||
-  db.select().from(document).where(eq(document.hash, hash)).get() !== undefined
+  db.select().from(document).where(eq(document.hash, hash)).get() !== undefined ||
+  db
+    .select()
+    .from(picture)
+    .where(or(eq(picture.hash, hash), like(picture.small, `${hash}.%`)))
+    .get() !== undefined
 
 /** The latest print of a paper of a quote, or of one garment of it. */
 export const latestDocument = (

@@ -7,14 +7,20 @@ import type { Db } from './open.ts'
 import {
   change,
   client,
+  commission,
+  commissionNote,
   document,
+  fitting,
   forgotten,
   garment,
   measurementSet,
+  picture,
   quote,
   quoteGarment,
   sheet,
+  timeEntry,
 } from './schema.ts'
+import { unindexed } from './search.ts'
 
 type Kept = { id: string; number: string; snapshot: QuoteSnapshot }
 
@@ -63,13 +69,47 @@ const withoutBody = (snapshot: QuoteSnapshot, clientId: string): QuoteSnapshot =
   ),
 })
 
+/** What was written, found and pictured of the work of these quotes; the work itself stays, as books must keep it. */
+function forgetWork(db: Db, quoteIds: readonly string[], at: string): { hash: string; kind: string }[] {
+  const ids = db
+    .select({ id: commission.id })
+    .from(commission)
+    .where(inArray(commission.quoteId, [...quoteIds]))
+    .all()
+    .map((one) => one.id)
+  const notes = db.select().from(commissionNote).where(inArray(commissionNote.commissionId, ids)).all()
+  const pictures = db.select().from(picture).where(inArray(picture.commissionId, ids)).all()
+  const fittings = db.select().from(fitting).where(inArray(fitting.commissionId, ids)).all()
+  const gone = [...notes, ...pictures, ...fittings].map((one) => one.id)
+  for (const entityId of [...ids, ...gone])
+    db.insert(forgotten).values({ entityId, at }).onConflictDoNothing().run()
+  db.delete(change)
+    .where(inArray(change.entityId, [...ids, ...gone]))
+    .run()
+  db.delete(forgotten).where(inArray(forgotten.entityId, ids)).run()
+  db.delete(commissionNote).where(inArray(commissionNote.commissionId, ids)).run()
+  db.delete(picture).where(inArray(picture.commissionId, ids)).run()
+  db.delete(fitting).where(inArray(fitting.commissionId, ids)).run()
+  db.update(timeEntry).set({ note: '' }).where(inArray(timeEntry.commissionId, ids)).run()
+  db.update(commission).set({ note: '' }).where(inArray(commission.id, ids)).run()
+  for (const entityId of [...ids, ...gone]) unindexed(db, entityId)
+  return pictures.flatMap(({ hash, kind, small }) => {
+    const [smallHash, smallKind] = (small ?? '').split('.')
+    return [{ hash, kind }, ...(smallKind === undefined ? [] : [{ hash: smallHash!, kind: smallKind }])]
+  })
+}
+
 /**
  * Takes a client out of the book with her measures, her papers and the history of all of them. Quotes stay, with
  * her name and their prices but without her body; then the client stays too, as nobody in particular.
  *
  * @returns the hashes of files of rows that are gone, and the numbers of the quotes kept
  */
-export function forgetClient(db: Db, id: string, at: string): { files: string[]; kept: string[] } {
+export function forgetClient(
+  db: Db,
+  id: string,
+  at: string,
+): { files: { hash: string; kind: string }[]; kept: string[] } {
   getClient(db, id)
   const sets = measurementSetsOf(db, id)
   const sheets = db.select().from(sheet).where(eq(sheet.clientId, id)).all()
@@ -99,13 +139,15 @@ export function forgetClient(db: Db, id: string, at: string): { files: string[];
     if (set.usedAt === null) db.delete(measurementSet).where(eq(measurementSet.id, set.id)).run()
     else db.update(measurementSet).set(NO_BODY).where(eq(measurementSet.id, set.id)).run()
   }
+  const pictures = forgetWork(db, quoteIds, at)
+  for (const entityId of [id, ...quoteIds]) unindexed(db, entityId)
   // What is kept is frozen again.
   const frozen = [...quoteIds, ...sets.filter(({ usedAt }) => usedAt !== null).map((set) => set.id)]
   db.delete(forgotten).where(inArray(forgotten.entityId, frozen)).run()
   if (quotes.length === 0) db.delete(client).where(eq(client.id, id)).run()
   else db.update(client).set(NOBODY).where(eq(client.id, id)).run()
   return {
-    files: [...sheets, ...papers].map(({ hash }) => hash),
+    files: [...[...sheets, ...papers].map(({ hash }) => ({ hash, kind: 'pdf' })), ...pictures],
     kept: quotes.map(({ number }) => number),
   }
 }

@@ -14,6 +14,14 @@ export type Kind =
   | 'remnant'
   | 'ownConstruction'
   | 'timeEntry'
+  | 'person'
+  | 'absence'
+  | 'note'
+  | 'picture'
+  | 'fitting'
+  | 'stockLength'
+  | 'payment'
+  | 'invoice'
 
 /** @throws Refusal at `field` when nothing was found under that id */
 export function found<T>(row: T | undefined, kind: Kind, id: string, field = 'id'): T {

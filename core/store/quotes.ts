@@ -1,10 +1,9 @@
-import { asc, eq } from 'drizzle-orm'
+import { count, desc, eq, inArray } from 'drizzle-orm'
 import { found } from './found.ts'
 import type { Db } from './open.ts'
-import { type QuoteState, quote, quoteGarment, quoteState } from './schema.ts'
+import { type QuoteInShort, type QuoteState, quote, quoteGarment, quoteState } from './schema.ts'
 
 export type QuoteRow = typeof quote.$inferSelect
-export type QuoteGarment = typeof quoteGarment.$inferSelect
 export type QuoteStanding = QuoteRow & { state: QuoteState; stateAt: string }
 
 /** Stores a quote with what its lines rest on. From then on only its state changes. */
@@ -15,7 +14,12 @@ export function insertQuote(
 ): void {
   db.insert(quote).values(row).run()
   for (const garment of garments) db.insert(quoteGarment).values(garment).run()
-  db.insert(quoteState).values({ quoteId: row.id, state: 'sent', at: row.createdAt }).run()
+  const { customer, supersedes = null, lines, validUntil, total } = row.snapshot
+  const short: QuoteInShort = {
+    ...{ customer: customer.name, supersedes, validUntil, total },
+    garments: lines.map(({ title, wearer, quantity }) => ({ title, wearer: wearer.name, quantity })),
+  }
+  db.insert(quoteState).values({ quoteId: row.id, state: 'sent', at: row.createdAt, short }).run()
 }
 
 const standing = (db: Db) =>
@@ -29,20 +33,32 @@ export function getQuote(db: Db, id: string, field?: string): QuoteStanding {
   return { ...row.quote, state: row.state, stateAt: row.stateAt }
 }
 
-/** Every quote, oldest first. */
-export const listQuotes = (db: Db): QuoteStanding[] =>
-  standing(db)
-    .orderBy(asc(quote.id))
-    .all()
-    .map((row) => ({ ...row.quote, state: row.state, stateAt: row.stateAt }))
-
-export const garmentsOfQuote = (db: Db, quoteId: string): QuoteGarment[] =>
+/** The newest quotes in short, the oldest of them first; a quote itself is opened one at a time. */
+export const listQuotes = (db: Db, most: number) =>
   db
-    .select()
-    .from(quoteGarment)
-    .where(eq(quoteGarment.quoteId, quoteId))
-    .orderBy(asc(quoteGarment.position))
+    .select({
+      ...{ id: quote.id, number: quote.number, customerId: quote.customerId, day: quote.day },
+      ...{ state: quoteState.state, short: quoteState.short },
+    })
+    .from(quote)
+    .innerJoin(quoteState, eq(quoteState.quoteId, quote.id))
+    .orderBy(desc(quote.id))
+    .limit(most)
     .all()
+    .reverse()
+
+export const countQuotes = (db: Db): number => db.select({ rows: count() }).from(quote).get()!.rows
+
+/** Numbers of quotes, by their ids. */
+export const quoteNumbers = (db: Db, ids: readonly string[]): Map<string, string> =>
+  new Map(
+    db
+      .select({ id: quote.id, number: quote.number })
+      .from(quote)
+      .where(inArray(quote.id, [...ids]))
+      .all()
+      .map(({ id, number }) => [id, number]),
+  )
 
 export function setQuoteState(db: Db, quoteId: string, state: QuoteState, at: string): void {
   db.update(quoteState).set({ state, at }).where(eq(quoteState.quoteId, quoteId)).run()

@@ -1,7 +1,7 @@
-import { asc, eq, inArray, isNull, max } from 'drizzle-orm'
+import { asc, desc, eq, inArray, isNull, max } from 'drizzle-orm'
 import { found, refuseStale } from './found.ts'
 import type { Db } from './open.ts'
-import { change, step, timeEntry, timeEntryStep } from './schema.ts'
+import { change, step, timeEntry, timeEntryStep, timer } from './schema.ts'
 
 export type TimeEntry = typeof timeEntry.$inferSelect & { stepIds: string[] }
 
@@ -33,16 +33,18 @@ export const timesOfCommission = (db: Db, commissionId: string): TimeEntry[] =>
       .all(),
   )
 
-/** Every time that counts, oldest first. */
-export const allTimes = (db: Db): TimeEntry[] =>
+/** The latest times that count, the oldest of them first. */
+export const latestTimes = (db: Db, most: number): TimeEntry[] =>
   withSteps(
     db,
     db
       .select()
       .from(timeEntry)
       .where(isNull(timeEntry.removedAt))
-      .orderBy(asc(timeEntry.day), asc(timeEntry.id))
-      .all(),
+      .orderBy(desc(timeEntry.day), desc(timeEntry.id))
+      .limit(most)
+      .all()
+      .reverse(),
   )
 
 /** @throws Refusal when the revision is not the stored one */
@@ -71,12 +73,22 @@ export const stepsById = (db: Db, ids: readonly string[]) =>
       .map((row) => [row.id, row]),
   )
 
-/** Number of the last thing that happened: as long as it stays, so does everything that can be worked out. */
-export const lastChange = (db: Db): number =>
-  db
-    .select({ id: max(change.id) })
-    .from(change)
-    .get()?.id ?? 0
+/** What a workroom's pace is worked out from: as long as nothing happened to these, it stays. */
+const TEACHES = ['timeEntry', 'step', 'workroom']
+
+/** Number of the last thing that happened to what teaches. */
+export const lastLesson = (db: Db): number =>
+  Math.max(
+    0,
+    ...TEACHES.map(
+      (entity) =>
+        db
+          .select({ id: max(change.id) })
+          .from(change)
+          .where(eq(change.entity, entity))
+          .get()?.id ?? 0,
+    ),
+  )
 
 function withSteps(db: Db, rows: readonly (typeof timeEntry.$inferSelect)[]): TimeEntry[] {
   const of = new Map<string, string[]>()
@@ -88,4 +100,16 @@ function withSteps(db: Db, rows: readonly (typeof timeEntry.$inferSelect)[]): Ti
     .all())
     of.set(timeEntryId, [...(of.get(timeEntryId) ?? []), stepId])
   return rows.map((row) => ({ ...row, stepIds: of.get(row.id) ?? [] }))
+}
+
+export type TimerRow = typeof timer.$inferSelect
+
+/** The timer that runs, if one does. */
+export const runningTimer = (db: Db): TimerRow | undefined => db.select().from(timer).get()
+
+export const startTimer = (db: Db, row: typeof timer.$inferInsert): TimerRow =>
+  db.insert(timer).values(row).returning().get()
+
+export function stopTimer(db: Db): void {
+  db.delete(timer).run()
 }

@@ -21,6 +21,15 @@ export function addDays(day: Day, days: number): Day {
 export const daysBetween = (from: Day, to: Day): number =>
   differenceInCalendarDays(parseISO(to), parseISO(from))
 
+/** Days since 1 January 1970, which is day 0: for reckoning with many days, free of clocks and zones. */
+export const dayNumber = (day: Day): number => Date.parse(`${day}T00:00:00Z`) / 86_400_000
+
+/** The calendar day of such a number. */
+export const dayOfNumber = (number: number): Day => new Date(number * 86_400_000).toISOString().slice(0, 10)
+
+/** Day of the week of such a number, Monday 0 to Sunday 6; day 0 was a Thursday. */
+export const weekdayOfNumber = (number: number): number => (((number + 3) % 7) + 7) % 7
+
 /** The workroom's calendar day at an instant (UTC, ISO 8601) in an IANA time zone. */
 export function dayAt(instant: string, timeZone: string): Day {
   return new Intl.DateTimeFormat('en-CA', {

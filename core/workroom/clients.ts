@@ -9,6 +9,7 @@ import type { Db } from '../store/open.ts'
 import { getQuote } from '../store/quotes.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
+import { findableClient } from './finding.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { request } from './request.ts'
@@ -41,6 +42,7 @@ export const clientRequests = [
         id: context.newId(),
         createdAt: context.now(),
       })
+      findableClient(client, context)
       recorded(context, 'client.add', 'client', client.id, null, client)
       return { client }
     },
@@ -53,6 +55,7 @@ export const clientRequests = [
     run: ({ id, revision, client: given }, context) => {
       const before = getClient(context.store.db, id)
       const client = updateClient(context.store.db, id, revision, given)
+      findableClient(client, context)
       recorded(context, 'client.change', 'client', id, before, client)
       return { client }
     },
@@ -94,7 +97,8 @@ export const clientRequests = [
       if (name.trim() !== known)
         throw new Refusal(phrase('refusal.client.otherName', { name: known }), 'name')
       const { files, kept } = forgetClient(store.db, id, now())
-      for (const hash of files) if (!isNamed(store.db, hash)) removeAttachment(store.attachments, hash, 'pdf')
+      for (const { hash, kind } of files)
+        if (!isNamed(store.db, hash)) removeAttachment(store.attachments, hash, kind)
       // That someone was forgotten is noted, not who.
       recorded(context, 'client.forget', 'forgotten', id, null, { quotesKept: kept })
       return { files: files.length, quotesKept: kept }

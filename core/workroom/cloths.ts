@@ -6,6 +6,7 @@ import { type ClothRow, getCloth, insertCloth, listCloths, updateCloth } from '.
 import { readLength } from '../words/length.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
+import { findableCloth } from './finding.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { request } from './request.ts'
@@ -16,7 +17,10 @@ const input = z.strictObject({
   ...inputs.clothFields,
   name: inputs.named,
   note: inputs.line(2000).default(''),
+  supplier: inputs.line(120).default(''),
+  leadDays: z.int().min(0).max(366).default(7).describe('from ordering to its arrival'),
 })
+type Bought = { note: string; supplier: string; leadDays: number }
 
 /**
  * A cloth as it comes in, its lengths read in the workroom's unit.
@@ -78,9 +82,9 @@ export function clothOf(row: ClothRow): QuotedCloth {
   }
 }
 
-const rowOf = ({ pricePerMetre, ...cloth }: Omit<QuotedCloth, 'id'>, note: string) => ({
+const rowOf = ({ pricePerMetre, ...cloth }: Omit<QuotedCloth, 'id'>, bought: Bought) => ({
   ...cloth,
-  note,
+  ...bought,
   priceMinor: pricePerMetre.minor,
   currency: pricePerMetre.currency,
 })
@@ -91,13 +95,14 @@ export const clothRequests = [
     kind: 'command',
     about: 'Enters a cloth one can buy.',
     input,
-    run: ({ note, ...given }, context) => {
+    run: ({ note, supplier, leadDays, ...given }, context) => {
       const row = {
-        ...rowOf(readCloth(given, settingsOf(context)), note),
+        ...rowOf(readCloth(given, settingsOf(context)), { note, supplier, leadDays }),
         id: context.newId(),
         createdAt: context.now(),
       }
       const cloth = insertCloth(context.store.db, row)
+      findableCloth(cloth, context)
       recorded(context, 'cloth.add', 'cloth', cloth.id, null, cloth)
       return { cloth }
     },
@@ -107,11 +112,12 @@ export const clothRequests = [
     kind: 'command',
     about: 'Changes a cloth. Quotes already made keep it as it was.',
     input: z.strictObject({ id: inputs.id, revision: inputs.revision, cloth: input }),
-    run: ({ id, revision, cloth: { note, ...given } }, context) => {
+    run: ({ id, revision, cloth: { note, supplier, leadDays, ...given } }, context) => {
       const { db } = context.store
       const before = getCloth(db, id)
       const read = refusingAt('cloth', () => readCloth(given, settingsOf(context)))
-      const cloth = updateCloth(db, id, revision, rowOf(read, note))
+      const cloth = updateCloth(db, id, revision, rowOf(read, { note, supplier, leadDays }))
+      findableCloth(cloth, context)
       recorded(context, 'cloth.change', 'cloth', id, before, cloth)
       return { cloth }
     },

@@ -1,12 +1,17 @@
 import { z } from 'zod'
-import { estimatesIn } from '../draft/construction.ts'
 import { STAGES } from '../draft/types.ts'
-import { marksOf, nextStep, plannedSteps, stagesOf } from '../plan/steps.ts'
+import { marksFrom, marksOf, nextStep, plannedSteps, stagesOf } from '../plan/steps.ts'
 import { timeLeft } from '../plan/time-left.ts'
+import { sameLines } from '../quote/difference.ts'
 import { counterFor, numberOf } from '../quote/numbers.ts'
 import { lineAsTaken, totalAsTaken } from '../quote/options.ts'
+import { scheduleFor } from '../quote/schedule.ts'
+import { clientNames } from '../store/clients.ts'
 import {
+  addGarments,
   type CommissionRow,
+  commissionOfQuote,
+  garmentsOf,
   garmentsOfCommission,
   getCommission,
   getGarment,
@@ -14,23 +19,29 @@ import {
   insertCommission,
   listCommissions,
   markStep,
+  moveGarment,
+  openStepsOf,
   type StepRow,
+  stageCounts,
   stepsOfGarments,
+  updateCommission,
 } from '../store/commissions.ts'
 import { takeNumber } from '../store/counters.ts'
-import { getQuote, type QuoteStanding } from '../store/quotes.ts'
+import { getQuote, type QuoteStanding, quoteNumbers } from '../store/quotes.ts'
+import { COMMISSION_STATES } from '../store/schema.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
-import { constructionFor } from './constructions.ts'
+import { anyway, refuseCutting } from './cutting.ts'
+import { findableCommission } from './finding.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { paceOf } from './pace.ts'
 import { type Context, request } from './request.ts'
 import { settingsOf, today } from './settings.ts'
+import { cutFrom, releaseFor, reserveFor } from './stock.ts'
 
 const byId = z.strictObject({ id: inputs.id })
 const oneStage = z.strictObject({ garmentId: inputs.id, stage: z.enum(STAGES) })
-const onEstimates = z.boolean().default(false).describe('cut although some measures are estimates')
 
 export const commissionRequests = [
   request({
@@ -43,21 +54,25 @@ export const commissionRequests = [
   request({
     name: 'commissions.list',
     kind: 'query',
-    about: 'Every commission with what is cut, sewn and hemmed and what is left, oldest first.',
-    input: z.strictObject({}),
-    run: (_, context) => ({
-      commissions: listCommissions(context.store.db).map((row) => followed(row, context)),
+    about:
+      'The newest commissions with what is cut, sewn and hemmed and what is left, the oldest of them first.',
+    input: z.strictObject({
+      state: z.enum(COMMISSION_STATES).optional(),
+      most: z.int().min(1).max(500).default(100),
+      before: inputs.id.optional().describe('id of a commission: only older ones'),
+    }),
+    run: (asked, context) => ({
+      commissions: atAGlance(listCommissions(context.store.db, asked), context),
     }),
   }),
   request({
     name: 'step.tick',
     kind: 'command',
-    about: 'Marks one step done. Cutting by measures that are estimates must be confirmed.',
-    input: byId.extend({ onEstimates }),
-    run: ({ id, ...asked }, context) => {
+    about: 'Marks one step done. What speaks against cutting must be confirmed.',
+    input: byId.extend({ anyway }),
+    run: ({ id, anyway: warned }, context) => {
       const { garmentId, stage } = getStep(context.store.db, id)
-      if (stage === 'cut') refuseUntried(garmentId, context)
-      if (stage === 'cut' && !asked.onEstimates) refuseEstimates(garmentId, context)
+      if (stage === 'cut') refuseCutting(garmentId, warned, context)
       return tickOne(id, true, 'step.tick', context)
     },
   }),
@@ -72,11 +87,10 @@ export const commissionRequests = [
     name: 'stage.tick',
     kind: 'command',
     about:
-      'Marks every step of a stage of a garment done: cut, sewn, hemmed. Cutting by estimates must be confirmed.',
-    input: oneStage.extend({ onEstimates }),
-    run: (input, context) => {
-      if (input.stage === 'cut') refuseUntried(input.garmentId, context)
-      if (input.stage === 'cut' && !input.onEstimates) refuseEstimates(input.garmentId, context)
+      'Marks every step of a stage of a garment done: cut, sewn, hemmed. What speaks against cutting must be confirmed.',
+    input: oneStage.extend({ anyway }),
+    run: ({ anyway: warned, ...input }, context) => {
+      if (input.stage === 'cut') refuseCutting(input.garmentId, warned, context)
       return tickStage(input, true, 'stage.tick', context)
     },
   }),
@@ -92,7 +106,7 @@ export const commissionRequests = [
 /** Makes the commission of an accepted quote: one garment for each copy of each line, with its steps. */
 export function commissionFrom(
   quote: QuoteStanding,
-  { taken, ...given }: { dueDay: string | null; note: string; taken: Readonly<Record<string, number>> },
+  { taken, ...given }: { dueDay: string | null; note: string; taken: Taken },
   context: Context,
 ) {
   const { db } = context.store
@@ -105,18 +119,7 @@ export function commissionFrom(
     takeNumber(db, counterFor('commission', day, numbering)),
     numbering,
   )
-  const copies = quote.snapshot.lines.flatMap(({ id: quoteGarmentId, quantity }) => {
-    const option = taken[quoteGarmentId] ?? null
-    const line = lineAsTaken(quote.snapshot, { quoteGarmentId, option })
-    return Array.from({ length: quantity }, (_, i) => ({ line, copy: i + 1, option }))
-  })
-  const garments = copies.map(({ line, copy, option }, i) => ({
-    ...{ id: context.newId(), commissionId: id, quoteGarmentId: line.id },
-    ...{ copy, option, position: i + 1 },
-  }))
-  const steps = copies.flatMap(({ line }, i) =>
-    plannedSteps(line.estimate).map((step) => ({ ...step, id: context.newId(), garmentId: garments[i]!.id })),
-  )
+  const { garments, steps } = garmentsFor(quote.snapshot.lines, quote, taken, id, context)
   const row = {
     id,
     number,
@@ -124,16 +127,126 @@ export function commissionFrom(
     customerId: quote.customerId,
     day,
     ...given,
+    agreedMinor: totalAsTaken(quote.snapshot, taken).minor,
+    schedule: scheduleFor(quote.snapshot, totalAsTaken(quote.snapshot, taken)),
+    currency: quote.snapshot.total.currency,
     state: 'open' as const,
     createdAt: context.now(),
   }
   insertCommission(db, row, garments, steps)
+  for (const garment of garments) reserveFor(garment.id, context)
+  findableCommission(id, context)
   recorded(context, 'quote.accept', 'commission', id, null, { number, quote: quote.number })
   return followed(getCommission(db, id), context)
 }
 
+type Taken = Readonly<Record<string, number>>
+
+/** The garments of lines of a quote, one for each copy, each with its steps. */
+function garmentsFor(
+  lines: QuoteStanding['snapshot']['lines'],
+  { snapshot }: QuoteStanding,
+  taken: Taken,
+  commissionId: string,
+  context: Context,
+  from = 0,
+) {
+  const copies = lines.flatMap(({ id: quoteGarmentId, quantity }) => {
+    const option = taken[quoteGarmentId] ?? null
+    const line = lineAsTaken(snapshot, { quoteGarmentId, option })
+    return Array.from({ length: quantity }, (_, i) => ({ line, copy: i + 1, option }))
+  })
+  const garments = copies.map(({ line, copy, option }, i) => ({
+    ...{ id: context.newId(), commissionId, quoteGarmentId: line.id },
+    ...{ copy, option, position: from + i + 1 },
+    ...{ title: line.title, wearer: line.wearer.name, clothName: line.cloth.name },
+  }))
+  const steps = copies.flatMap(({ line }, i) =>
+    plannedSteps(line.estimate).map((step) => ({ ...step, id: context.newId(), garmentId: garments[i]!.id })),
+  )
+  return { garments, steps }
+}
+
+/**
+ * A commission after the customer has changed her mind: garments that are the same go on as they are, what fell away is left
+ * out with all that was done on it, and what is new begins.
+ */
+export function amended(before: QuoteStanding, quote: QuoteStanding, taken: Taken, context: Context) {
+  const { db } = context.store
+  const row = commissionOfQuote(db, before.id)!
+  const same = sameLines(before.snapshot.lines, quote.snapshot.lines)
+  const newLine = new Map([...same].map(([after, old]) => [old, after]))
+  const garments = garmentsOf(db, [row.id])
+  const dropped = garments.filter(({ quoteGarmentId }) => !newLine.has(quoteGarmentId))
+  releaseFor(
+    dropped.map(({ id }) => id),
+    context,
+  )
+  for (const { id } of dropped) moveGarment(db, id, { droppedAt: context.now() })
+  for (const { id, quoteGarmentId } of garments) {
+    const line = newLine.get(quoteGarmentId)
+    if (line !== undefined) moveGarment(db, id, { quoteGarmentId: line, option: taken[line] ?? null })
+  }
+  const fresh = quote.snapshot.lines.filter(({ id }) => !same.has(id))
+  const added = garmentsFor(fresh, quote, taken, row.id, context, garments.length)
+  addGarments(db, added.garments, added.steps)
+  const agreed = totalAsTaken(quote.snapshot, taken)
+  const changes = {
+    ...{ quoteId: quote.id, agreedMinor: agreed.minor, schedule: scheduleFor(quote.snapshot, agreed) },
+  }
+  const after = updateCommission(db, row, row.revision, changes)
+  for (const { id } of added.garments) reserveFor(id, context)
+  findableCommission(row.id, context)
+  recorded(context, 'quote.accept', 'commission', row.id, { quote: before.number }, { quote: quote.number })
+  return followed(after, context)
+}
+
+/** Commissions as lists show them, without opening their quotes. */
+export function atAGlance(rows: readonly CommissionRow[], context: Context) {
+  const { db } = context.store
+  const pace = paceOf(context)
+  const garments = garmentsOf(
+    db,
+    rows.map(({ id }) => id),
+  )
+  const ids = garments.map(({ id }) => id)
+  const stages = Map.groupBy(stageCounts(db, ids), ({ garmentId }) => garmentId)
+  const open = Map.groupBy(openStepsOf(db, ids), ({ garmentId }) => garmentId)
+  const numbers = quoteNumbers(
+    db,
+    rows.map(({ quoteId }) => quoteId),
+  )
+  const names = clientNames(
+    db,
+    rows.map(({ customerId }) => customerId),
+  )
+  const byCommission = Map.groupBy(garments, ({ commissionId }) => commissionId)
+  return rows.map((row) => {
+    const own = byCommission.get(row.id) ?? []
+    return {
+      ...row,
+      quoteNumber: numbers.get(row.quoteId) ?? '',
+      customer: names.get(row.customerId) ?? '',
+      agreed: { minor: row.agreedMinor, currency: row.currency },
+      garments: own.map(({ id, copy, title, wearer, clothName }) => {
+        const left = open.get(id) ?? []
+        return {
+          ...{ id, copy, title, wearer, cloth: clothName },
+          ...marksFrom(stages.get(id) ?? []),
+          next: left[0] === undefined ? null : { id: left[0].id, name: left[0].name, stage: left[0].stage },
+          left: timeLeft(left, pace),
+        }
+      }),
+      left: timeLeft(
+        own.flatMap(({ id }) => open.get(id) ?? []),
+        pace,
+      ),
+    }
+  })
+}
+
 /** A commission as the workroom follows it. */
-function followed(row: CommissionRow, context: Context) {
+export function followed(row: CommissionRow, context: Context) {
   const { db } = context.store
   const pace = paceOf(context)
   const { snapshot, number: quoteNumber } = getQuote(db, row.quoteId)
@@ -146,10 +259,7 @@ function followed(row: CommissionRow, context: Context) {
     ...row,
     quoteNumber,
     customer: snapshot.customer.name,
-    agreed: totalAsTaken(
-      snapshot,
-      Object.fromEntries(garments.map(({ quoteGarmentId, option }) => [quoteGarmentId, option])),
-    ),
+    agreed: { minor: row.agreedMinor, currency: row.currency },
     garments: garments.map((garment) => {
       const { id, copy } = garment
       const line = lineAsTaken(snapshot, garment)
@@ -196,31 +306,14 @@ function tickStage(
 /** Ticks or unticks a step; one that is already so is left with its own date. */
 function mark(row: StepRow, done: boolean, name: string, context: Context): void {
   if ((row.doneAt !== null) === done) return
+  // What was promised to it is cut now; taken back, the cut stays: cloth is not made whole by a tick.
+  if (done && row.stage === 'cut') cutFrom(row.garmentId, context)
   const after = markStep(context.store.db, row, done ? { at: context.now(), by: context.actor } : null)
   recorded(context, name, 'step', row.id, { doneAt: row.doneAt }, { doneAt: after.doneAt })
 }
 
 /** Marks a step done, as the maker would. */
 export const tickStep = (row: StepRow, context: Context): void => mark(row, true, 'step.tick', context)
-
-/** @throws Refusal when the garment is one that is never cut before its toile, and that step is not done */
-function refuseUntried(garmentId: string, { store: { db } }: Context): void {
-  const toile = stepsOfGarments(db, [garmentId]).find(({ key }) => key === 'toile')
-  if (toile !== undefined && toile.doneAt === null) throw new Refusal(phrase('refusal.plan.toile'), 'stage')
-}
-
-/** @throws Refusal at `onEstimates` when a measure the garment is drafted by was never taken */
-function refuseEstimates(garmentId: string, context: Context): void {
-  const { db } = context.store
-  const garment = getGarment(db, garmentId, 'garmentId')
-  const { snapshot } = getQuote(db, getCommission(db, garment.commissionId).quoteId)
-  const { body, construction } = lineAsTaken(snapshot, garment)
-  const guessed = estimatesIn(constructionFor(construction, context), body)
-  const [first] = guessed
-  if (first === undefined) return
-  const params = { count: guessed.length, measure: phrase(`measure.name.${first}`) }
-  throw new Refusal(phrase('refusal.plan.estimated', params), 'onEstimates')
-}
 
 /** @throws Refusal when the commission is delivered or cancelled */
 function refuseClosed(row: StepRow, { store: { db } }: Context): void {

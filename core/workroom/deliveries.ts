@@ -1,15 +1,21 @@
 import { z } from 'zod'
-import { type Account, accountOf, accountsTogether } from '../plan/account.ts'
+import { type Account, accountOf, type Totals, together, totalsOf } from '../plan/account.ts'
 import { adviceFrom } from '../plan/advice.ts'
 import { spentByStep } from '../plan/logged.ts'
 import { lineAsTaken } from '../quote/options.ts'
+import {
+  accountsByClient,
+  accountsByCommission,
+  accountsByConstruction,
+  allAccounts,
+  keepAccounts,
+} from '../store/accounts.ts'
 import {
   actualsOf,
   type CommissionRow,
   garmentsOfCommission,
   getCommission,
   getGarment,
-  listCommissions,
   setActual,
   stepsOfGarments,
   updateCommission,
@@ -47,6 +53,7 @@ export const deliveryRequests = [
       const length = cloth === null ? null : refusingAt('cloth', () => readLength(cloth, unit))
       const before = actualsOf(db, [garmentId])[0] ?? null
       setActual(db, { garmentId, cloth: length, ...threads })
+      accountsAnew(getGarment(db, garmentId).commissionId, context)
       recorded(context, 'garment.took', 'garment', garmentId, before, actualsOf(db, [garmentId])[0])
       return { took: actualsOf(db, [garmentId])[0]! }
     },
@@ -91,41 +98,45 @@ export const deliveryRequests = [
     kind: 'query',
     about:
       'Quoted against actual for everything delivered, by construction and by client, and what to change.',
-    input: z.strictObject({}),
-    run: (_, context) => {
-      const { rates } = settingsOf(context)
-      const all = listCommissions(context.store.db)
-        .filter(({ state }) => state === 'delivered')
-        .map((row) => ({ row, ...accountFor(row, context) }))
-      const garments = all.flatMap(({ row, customer, garments: made }) =>
-        made.map((garment) => ({ ...garment, customer, customerId: row.customerId })),
-      )
-      const grouped = <K>(keyOf: (garment: (typeof garments)[number]) => K) =>
-        [...Map.groupBy(garments, keyOf).values()].map((group) => ({
-          first: group[0]!,
-          together: accountsTogether(
-            group.map(({ account }) => account),
-            rates.currency,
-          ),
-        }))
-      const accounts = garments.map(({ account }) => account)
+    input: z.strictObject({ most: z.int().min(1).max(1000).default(60) }),
+    run: ({ most }, context) => {
+      const { db } = context.store
+      const { currency, targetPerHour } = settingsOf(context).rates
+      const summed = <T extends Totals>(row: T) => together(row, currency)
+      const all = allAccounts(db)
       return {
-        commissions: all.map(({ row, customer, together }) => ({
-          ...{ id: row.id, number: row.number, deliveredDay: row.deliveredDay, customer, together },
+        commissions: accountsByCommission(db, most).map((row) => ({
+          ...{ id: row.id, number: row.number, customer: row.customer, deliveredDay: row.deliveredDay },
+          together: summed(row),
         })),
-        constructions: grouped(({ construction }) => construction).map(({ first, together }) => ({
-          ...{ id: first.construction, title: first.title, together },
+        constructions: accountsByConstruction(db).map((row) => ({
+          ...{ id: row.id, title: row.title, together: summed(row) },
         })),
-        clients: grouped(({ customerId }) => customerId).map(({ first, together }) => ({
-          ...{ id: first.customerId, name: first.customer, together },
+        clients: accountsByClient(db, most).map((row) => ({
+          ...{ id: row.id, name: row.name, together: summed(row) },
         })),
-        together: accountsTogether(accounts, rates.currency),
-        targetPerHour: rates.targetPerHour,
-        advice: adviceFrom(accounts, rates.targetPerHour),
+        together: summed(all),
+        targetPerHour,
+        advice: adviceFrom(all, targetPerHour),
       }
     },
   }),
 ]
+
+/** Keeps the accounts of a commission up to date, once it is delivered: lists add them up without opening quotes. */
+export function accountsAnew(commissionId: string, context: Context): void {
+  const { db } = context.store
+  const row = getCommission(db, commissionId)
+  const garments = row.state === 'delivered' ? accountFor(row, context).garments : []
+  keepAccounts(
+    db,
+    commissionId,
+    garments.map(({ id, construction, account }) => ({
+      ...{ garmentId: id, commissionId, customerId: row.customerId, construction, account },
+      deliveredDay: row.deliveredDay ?? row.day,
+    })),
+  )
+}
 
 function delivered(
   before: CommissionRow,
@@ -136,6 +147,7 @@ function delivered(
 ) {
   const changes = { state: day === null ? ('open' as const) : ('delivered' as const), deliveredDay: day }
   const commission = updateCommission(context.store.db, before, revision, changes)
+  accountsAnew(before.id, context)
   recorded(context, name, 'commission', before.id, { state: before.state }, changes)
   return { commission }
 }
@@ -167,9 +179,6 @@ function accountFor(row: CommissionRow, context: Context) {
   return {
     customer: snapshot.customer.name,
     garments: accounts,
-    together: accountsTogether(
-      accounts.map(({ account }) => account),
-      snapshot.total.currency,
-    ),
+    together: together(totalsOf(accounts.map(({ account }) => account)), snapshot.total.currency),
   }
 }

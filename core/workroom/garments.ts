@@ -3,20 +3,17 @@ import { asCut, piecesFrom } from '../lay/as-cut.ts'
 import { purchaseOf } from '../lay/purchase.ts'
 import type { Cloth } from '../lay/types.ts'
 import { wishedLay } from '../lay/wished-lay.ts'
-import { doneBy } from '../plan/promise.ts'
-import { timeLeft } from '../plan/time-left.ts'
 import { alternativesOf } from '../price/alternatives.ts'
 import { reckoned } from '../price/estimate.ts'
 import type { Estimate } from '../price/estimate.types.ts'
 import { getCloth } from '../store/cloths.ts'
-import { garmentsOfCommission, listCommissions, stepsOfGarments } from '../store/commissions.ts'
 import { refusingAt } from '../words/refusal.ts'
+import { promiserOf } from './calendar.ts'
 import { clothOf } from './cloths.ts'
 import { cutFor } from './cuts.ts'
 import * as inputs from './inputs.ts'
-import { paceOf } from './pace.ts'
-import { type Context, request } from './request.ts'
-import { settingsOf, today } from './settings.ts'
+import { request } from './request.ts'
+import { settingsOf } from './settings.ts'
 import {
   clothFor,
   draftFor,
@@ -88,6 +85,16 @@ export const garmentRequests = [
     },
   }),
   request({
+    name: 'garment.promise',
+    kind: 'query',
+    about: 'The day that can be promised for a garment: kept four times in five with all that is accepted.',
+    input: z.strictObject({ ...garment, ...onCloth, ...onOrder, garments }),
+    run: (input, context) => {
+      const [wanted, habits] = [wantedFor(input, context), habitsOf(settingsOf(context), context, input)]
+      return { day: promiserOf(context)(reckoned(cutFor(wanted, habits), wanted, habits)) }
+    },
+  }),
+  request({
     name: 'garment.alternatives',
     kind: 'query',
     about:
@@ -106,8 +113,7 @@ export const garmentRequests = [
       const cloths = clothIds
         .filter((id) => id !== input.clothId)
         .map((id) => ({ id, cloth: clothOf(getCloth(context.store.db, id, 'clothIds')) }))
-      const { p80: left } = timeLeft(openSteps(context), paceOf(context))
-      const promised = (p80: number) => doneBy(today(context), { p80: left + p80 }, settings.hoursPerWeek)
+      const promised = promiserOf(context)
       return {
         alternatives: alternativesOf(wanted, cloths, habits, cutFor).map(
           ({ change, name, refused, estimate: found }) => ({
@@ -121,25 +127,17 @@ export const garmentRequests = [
   }),
 ]
 
-type Promised = (p80: number) => string
+type Promised = ReturnType<typeof promiserOf>
 /** The figures that alternatives are held against each other by. */
-const figuresOf = ({ purchase, brought, price }: Estimate, promised: Promised) => ({
-  toBuy: brought === undefined ? purchase.toBuy : 0,
-  needed: purchase.needed,
-  hours: price.earning!.hours,
-  net: price.net,
-  total: price.total,
-  earnedPerHour: price.earnedPerHour,
-  doneBy: promised(price.earning!.hours.p80),
-})
-
-/** Steps of all open work. */
-const openSteps = ({ store: { db } }: Context) =>
-  listCommissions(db)
-    .filter(({ state }) => state === 'open')
-    .flatMap(({ id }) =>
-      stepsOfGarments(
-        db,
-        garmentsOfCommission(db, id).map((one) => one.id),
-      ),
-    )
+const figuresOf = (estimate: Estimate, promised: Promised) => {
+  const { purchase, brought, price } = estimate
+  return {
+    toBuy: brought === undefined ? purchase.toBuy : 0,
+    needed: purchase.needed,
+    hours: price.earning!.hours,
+    net: price.net,
+    total: price.total,
+    earnedPerHour: price.earnedPerHour,
+    doneBy: promised(estimate),
+  }
+}

@@ -1,8 +1,8 @@
 import { z } from 'zod'
 import { listClients } from '../store/clients.ts'
 import { listCloths } from '../store/cloths.ts'
-import { listCommissions } from '../store/commissions.ts'
-import { listQuotes } from '../store/quotes.ts'
+import { countCommissions } from '../store/commissions.ts'
+import { countQuotes } from '../store/quotes.ts'
 import { findWorkroom } from '../store/workrooms.ts'
 import { request } from './request.ts'
 import { makeSample } from './sample.ts'
@@ -21,8 +21,8 @@ export const houseRequests = [
         name: settingsOf(context).letterhead.name,
         clients: listClients(db).length,
         cloths: listCloths(db).length,
-        quotes: listQuotes(db).length,
-        commissions: listCommissions(db).length,
+        quotes: countQuotes(db),
+        commissions: countCommissions(db),
       }
     },
   }),

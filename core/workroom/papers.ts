@@ -27,6 +27,7 @@ import * as inputs from './inputs.ts'
 import { measuresFor, sizesOf } from './measures.ts'
 import { type Context, request } from './request.ts'
 import { readerOf, settingsOf, today } from './settings.ts'
+import { lineAsCut } from './washing.ts'
 
 const byId = z.strictObject({ id: inputs.id })
 
@@ -129,11 +130,14 @@ async function garmentPaper(
   const garment = getGarment(db, garmentId, 'garmentId')
   const commission = getCommission(db, garment.commissionId)
   const { snapshot } = getQuote(db, commission.quoteId)
-  const line = lineAsTaken(snapshot, garment)
+  const quoted = lineAsTaken(snapshot, garment)
+  const line = lineAsCut(quoted, garmentId, context)
   const steps = stepsOfGarments(db, [garmentId])
   const { choices } = constructionFor(line.construction, context)
+  // Measured after the wash it lies on its own length, whatever it shared by the quote.
+  const { shared: _, ...alone } = snapshot
   const sheet = lay({
-    snapshot,
+    snapshot: line === quoted ? snapshot : alone,
     line,
     commissionNumber: commission.number,
     copy: garment.copy,

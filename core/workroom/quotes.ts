@@ -4,20 +4,23 @@ import { describeExtras } from '../draft/extras.ts'
 import type { OtherCloths } from '../lay/as-cut.ts'
 import { nameOf, varied } from '../price/alternatives.ts'
 import { type Habits, reckoned, type Wanted } from '../price/estimate.ts'
+import { differenceOf } from '../quote/difference.ts'
 import { counterFor, numberOf } from '../quote/numbers.ts'
 import { sharedLays, sharesOf } from '../quote/shared.ts'
 import { type LineDraft, quoteSnapshot } from '../quote/snapshot.ts'
 import type { QuotedCloth } from '../quote/types.ts'
 import { getClient } from '../store/clients.ts'
 import { getCloth } from '../store/cloths.ts'
+import { commissionOfQuote } from '../store/commissions.ts'
 import { takeNumber } from '../store/counters.ts'
 import { getMeasurementSet, type MeasurementSet, markUsed } from '../store/measurement-sets.ts'
 import { getQuote, insertQuote, listQuotes, type QuoteStanding, setQuoteState } from '../store/quotes.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
 import { clothOf } from './cloths.ts'
-import { commissionFrom } from './commissions.ts'
+import { amended, commissionFrom } from './commissions.ts'
 import { cutFor } from './cuts.ts'
+import { findableQuote } from './finding.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { type Context, request } from './request.ts'
@@ -40,7 +43,7 @@ const line = z.strictObject({
     .default([])
     .describe('other ways of making it, for the client to pick from'),
 })
-const order = z.strictObject({
+export const order = z.strictObject({
   customerId: inputs.id.describe('client who pays'),
   lines: z.array(line).min(1).max(40),
   shipping: inputs.money.optional().describe('postage and packing before tax'),
@@ -59,16 +62,25 @@ export const quoteRequests = [
   request({
     name: 'quote.get',
     kind: 'query',
-    about: 'One quote with everything it was reckoned from.',
+    about: 'One quote with everything it was reckoned from, and in what it differs from the one it replaces.',
     input: z.strictObject({ id: inputs.id }),
-    run: ({ id }, { store }) => ({ quote: getQuote(store.db, id) }),
+    run: ({ id }, { store }) => {
+      const quote = getQuote(store.db, id)
+      const before = quote.supersedes === null ? undefined : getQuote(store.db, quote.supersedes)
+      return {
+        quote,
+        ...(before === undefined ? {} : { difference: differenceOf(before.snapshot, quote.snapshot) }),
+      }
+    },
   }),
   request({
     name: 'quotes.list',
     kind: 'query',
-    about: 'Every quote in short, oldest first.',
-    input: z.strictObject({}),
-    run: (_, { store }) => ({ quotes: listQuotes(store.db).map(inShort) }),
+    about: 'The newest quotes in short, the oldest of them first.',
+    input: z.strictObject({ most: z.int().min(1).max(5000).default(200) }),
+    run: ({ most }, { store }) => ({
+      quotes: listQuotes(store.db, most).map(({ short, ...row }) => ({ ...row, ...short })),
+    }),
   }),
   request({
     name: 'quote.accept',
@@ -87,6 +99,11 @@ export const quoteRequests = [
       const quote = sentQuote(id, 'id', context)
       refuseNoOption(quote, taken)
       becomes(quote, 'accepted', 'quote.accept', context)
+      const changed = quote.supersedes === null ? undefined : getQuote(context.store.db, quote.supersedes)
+      if (changed?.state === 'accepted') {
+        becomes(changed, 'superseded', 'quote.accept', context)
+        return { commission: amended(changed, quote, taken, context) }
+      }
       return { commission: commissionFrom(quote, { dueDay: dueDay ?? null, note, taken }, context) }
     },
   }),
@@ -111,7 +128,7 @@ export function saveQuote(
   const settings = settingsOf(context)
   const { numbering } = settings
   const customer = getClient(db, customerId, 'customerId')
-  const replaced = supersedes === undefined ? undefined : sentQuote(supersedes, 'supersedes', context)
+  const replaced = supersedes === undefined ? undefined : replaceable(supersedes, context)
   const garments = lines.reduce((sum, { quantity }) => sum + quantity, 0)
   const alone = lines.map((asked, i) =>
     refusingAt(`lines.${i}`, () => lineOf({ ...asked, garments }, context)),
@@ -146,7 +163,9 @@ export function saveQuote(
   }))
   for (const { measurementSetId } of lines) markUsed(db, measurementSetId, context.now())
   insertQuote(db, row, rests)
-  if (replaced !== undefined) becomes(replaced, 'superseded', 'quote.save', context)
+  // What was accepted stands until the customer has accepted what is to stand in its place.
+  if (replaced?.state === 'sent') becomes(replaced, 'superseded', 'quote.save', context)
+  findableQuote(id, context)
   recorded(context, 'quote.save', 'quote', id, null, { number, total: snapshot.total })
   return getQuote(db, id)
 }
@@ -261,6 +280,16 @@ function sentQuote(id: string, field: string, { store }: Context): QuoteStanding
   if (quote.state === 'sent') return quote
   const state = phrase(`quote.state.${quote.state}`)
   throw new Refusal(phrase('refusal.quote.notSent', { number: quote.number, state }), field)
+}
+
+/** @throws Refusal when the quote neither waits for an answer nor stands behind an open commission */
+function replaceable(id: string, context: Context): QuoteStanding {
+  const quote = getQuote(context.store.db, id, 'supersedes')
+  if (quote.state === 'sent') return quote
+  const commission = commissionOfQuote(context.store.db, id)
+  if (quote.state === 'accepted' && commission?.state === 'open') return quote
+  const state = phrase(`quote.state.${quote.state}`)
+  throw new Refusal(phrase('refusal.quote.notAmendable', { number: quote.number, state }), 'supersedes')
 }
 
 function becomes(quote: QuoteStanding, state: QuoteStanding['state'], name: string, context: Context): void {

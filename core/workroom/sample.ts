@@ -18,6 +18,8 @@ import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 import { commissionFrom, tickStep } from './commissions.ts'
 import { DEFAULT_SETTINGS } from './default-settings.ts'
+import { accountsAnew } from './deliveries.ts'
+import { findableClient, findableCloth } from './finding.ts'
 import { recorded } from './history.ts'
 import { saveQuote } from './quotes.ts'
 import type { Context } from './request.ts'
@@ -50,6 +52,7 @@ export function makeSample(context: Context) {
       phone: '',
       id: context.newId(),
     })
+    findableClient(row, context)
     if (measures === undefined) return { id: row.id, set: '' }
     const set = insertMeasurementSet(db, {
       ...{
@@ -66,7 +69,11 @@ export function makeSample(context: Context) {
     })
     return { id: row.id, set: set.id }
   })
-  const cloths = CLOTHS.map((cloth) => insertCloth(db, { ...made, ...cloth, id: context.newId() }).id)
+  const cloths = CLOTHS.map((cloth) => {
+    const row = insertCloth(db, { ...made, ...cloth, id: context.newId() })
+    findableCloth(row, context)
+    return row.id
+  })
   const [thorunn, lucja, thordur, museum] = people as [Person, Person, Person, Person]
   const flat = { manner: 'single' as const, flaws: [], locked: [] }
   const tunic = {
@@ -157,6 +164,7 @@ function finished(
   setActual(db, { garmentId: garment!.id, cloth: 2600, handThread: 23, machineThread: 108 })
   const row = getCommission(db, id)
   updateCommission(db, row, row.revision, { state: 'delivered', deliveredDay: today(context) })
+  accountsAnew(id, context)
   return id
 }
 

@@ -5,6 +5,7 @@ import { getTime, insertTime, type TimeEntry, timesOfCommission, updateTime } fr
 import { phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
 import { readMinutes } from '../words/time.ts'
+import { accountsAnew } from './deliveries.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { type Context, request } from './request.ts'
@@ -28,18 +29,8 @@ export const timeRequests = [
     }),
     run: ({ minutes, day, note, ...on }, context) => {
       const steps = stepsFor(on, context)
-      const commissionId = commissionOf(steps, context)
-      const row = {
-        ...{ id: context.newId(), commissionId, note, createdAt: context.now() },
-        ...{ day: day ?? today(context), minutes: minutesIn(minutes) },
-      }
-      const time = insertTime(
-        context.store.db,
-        row,
-        steps.map(({ id }) => id),
-      )
-      recorded(context, 'time.log', 'timeEntry', time.id, null, time)
-      return { time }
+      const spent = minutesIn(minutes)
+      return { time: logged(steps, spent, day ?? today(context), note, 'time.log', context) }
     },
   }),
   request({
@@ -97,8 +88,28 @@ export const timeRequests = [
   }),
 ]
 
-const minutesIn = (given: z.output<typeof inputs.time>): number =>
+export const minutesIn = (given: z.output<typeof inputs.time>): number =>
   typeof given === 'number' ? given : refusingAt('minutes', () => readMinutes(given))
+
+/** Writes down minutes spent on steps of one commission. */
+export function logged(
+  steps: readonly StepRow[],
+  minutes: number,
+  day: string,
+  note: string,
+  name: string,
+  context: Context,
+): TimeEntry {
+  const commissionId = commissionOf(steps, context)
+  const time = insertTime(
+    context.store.db,
+    { ...{ id: context.newId(), commissionId, note, createdAt: context.now() }, ...{ day, minutes } },
+    steps.map(({ id }) => id),
+  )
+  accountsAnew(commissionId, context)
+  recorded(context, name, 'timeEntry', time.id, null, time)
+  return time
+}
 
 type On = {
   stepIds?: string[] | undefined
@@ -107,7 +118,7 @@ type On = {
 }
 
 /** @throws Refusal when there is nothing to log time for */
-function stepsFor({ stepIds, garmentId, stage }: On, { store: { db } }: Context): StepRow[] {
+export function stepsFor({ stepIds, garmentId, stage }: On, { store: { db } }: Context): StepRow[] {
   if (stepIds !== undefined) return [...new Set(stepIds)].map((id) => getStep(db, id, 'stepIds'))
   if (garmentId === undefined) throw new Refusal(phrase('refusal.time.nothing'), 'stepIds')
   getGarment(db, garmentId, 'garmentId')
@@ -117,7 +128,7 @@ function stepsFor({ stepIds, garmentId, stage }: On, { store: { db } }: Context)
 }
 
 /** @throws Refusal when the steps belong to several commissions, or theirs is not open */
-function commissionOf(steps: readonly StepRow[], { store: { db } }: Context): string {
+export function commissionOf(steps: readonly StepRow[], { store: { db } }: Context): string {
   const ids = new Set(steps.map(({ garmentId }) => getGarment(db, garmentId).commissionId))
   if (ids.size > 1) throw new Refusal(phrase('refusal.time.several'), 'stepIds')
   const [id] = [...ids]
@@ -136,6 +147,7 @@ function changed(
   const { db } = context.store
   const before = getTime(db, id)
   const time = updateTime(db, before, revision, changes)
+  accountsAnew(time.commissionId, context)
   recorded(context, name, 'timeEntry', id, before, time)
   return { time }
 }

@@ -1,12 +1,18 @@
+import { useState } from 'react'
 import { say } from '../../core/words/say.ts'
 import { printMinutes } from '../../core/words/time.ts'
+import type { InputOf } from '../../core/workroom.ts'
 import { Button } from '../parts/button.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { Tick } from '../parts/tick.tsx'
 import { LeftOver } from '../rooms/remnants.tsx'
+import { StartTimer } from '../today/start-timer.tsx'
 import { useDoing, useHouse, useTell } from '../workroom.tsx'
+import { CutStage } from './cut-stage.tsx'
 import { LogTime } from './log-time.tsx'
 import { type Followed, type Garment, minutesOn, type Time } from './logged.ts'
+
+type Guard = NonNullable<InputOf<'stage.tick'>['anyway']>[number]
 
 type Props = {
   garment: Garment
@@ -33,10 +39,18 @@ export function GarmentSteps({ garment, name, times, open, onTicked, onLogged }:
       const asked = { garmentId: garment.id, stage }
       onTicked((await workroom.ask(done ? 'stage.tick' : 'stage.untick', asked)).commission)
     })
-  const cutAnyway = () =>
+  /** What she was warned of before cutting, and cuts all the same: each is asked once. */
+  const [warned, setWarned] = useState<Guard[]>([])
+  const guard = doing.refused?.field?.startsWith('anyway.')
+    ? (doing.refused.field.slice('anyway.'.length) as Guard)
+    : undefined
+  const cutAnyway = (next: Guard) =>
     doing.run(async () => {
-      const asked = { garmentId: garment.id, stage: 'cut' as const, onEstimates: true }
+      const anyway = [...warned, next]
+      setWarned(anyway)
+      const asked = { garmentId: garment.id, stage: 'cut' as const, anyway }
       onTicked((await workroom.ask('stage.tick', asked)).commission)
+      setWarned([])
     })
   const print = (paper: 'workOrder.print' | 'cuttingSheet.print') =>
     doing.run(async () => {
@@ -68,11 +82,11 @@ export function GarmentSteps({ garment, name, times, open, onTicked, onLogged }:
         </div>
       </div>
       <Refusal sentence={doing.refused?.message} />
-      {doing.refused?.field === 'onEstimates' ? (
+      {guard === undefined ? null : (
         <div>
-          <Button onPress={() => void cutAnyway()}>{tell('screen.commission.cutAnyway')}</Button>
+          <Button onPress={() => void cutAnyway(guard)}>{tell('screen.commission.cutAnyway')}</Button>
         </div>
-      ) : null}
+      )}
       <div className="stages">
         {garment.stages.map(({ stage, state, steps }) => {
           const here = garment.steps.filter((step) => step.stage === stage)
@@ -89,6 +103,9 @@ export function GarmentSteps({ garment, name, times, open, onTicked, onLogged }:
                     aside={timeAt(here.map(({ id }) => id))}
                     onChange={(done) => void whole(done, stage)}
                   />
+                  {open && state !== 'done' ? (
+                    <StartTimer short on={{ garmentId: garment.id, stage }} name={wholeName} />
+                  ) : null}
                   <LogTime on={{ garmentId: garment.id, stage }} name={wholeName} onLogged={onLogged} />
                 </div>
               )}
@@ -101,9 +118,13 @@ export function GarmentSteps({ garment, name, times, open, onTicked, onLogged }:
                     aside={timeAt([step.id], printMinutes(step.minutes.mean))}
                     onChange={(done) => void tick(done, step.id)}
                   />
+                  {open && step.doneAt === null ? (
+                    <StartTimer short on={{ stepIds: [step.id] }} name={say(step.name, reader)} />
+                  ) : null}
                   <LogTime on={{ stepIds: [step.id] }} name={say(step.name, reader)} onLogged={onLogged} />
                 </div>
               ))}
+              {stage === 'cut' ? <CutStage garment={garment} name={name} open={open} /> : null}
             </fieldset>
           )
         })}

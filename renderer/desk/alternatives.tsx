@@ -121,7 +121,9 @@ function Way({ row, offered, onOffer }: { row: Row } & Pick<Props, 'offered' | '
           <td className="figure">{printMinutes(figures.hours.mean)}</td>
           <td className="figure">{printMoney(figures.total, reader.locale)}</td>
           <td className="figure">{printMoney(figures.earnedPerHour, reader.locale)}</td>
-          <td className="figure">{printDayShort(figures.doneBy, reader.locale)}</td>
+          <td className="figure">
+            {figures.doneBy === null ? '–' : printDayShort(figures.doneBy, reader.locale)}
+          </td>
           <td>
             {plain ? null : (
               <Tick

@@ -18,6 +18,7 @@ import { OtherClothFields, type OtherCloths } from './other-cloths.tsx'
 import { Results } from './results.tsx'
 import { useEstimate } from './use-estimate.ts'
 import { useLay } from './use-lay.ts'
+import { usePromise } from './use-promise.ts'
 
 /** What stays when another wearer is chosen: the garments on the quote, and who pays for them. */
 export type Shared = BasketProps & {
@@ -78,7 +79,9 @@ export function Reckoning(props: ReckoningProps) {
   }
   const table = useLay(asked)
   const order = { finishPlan, lay: table.wish, ...orderOf(agreed, currency) }
-  const { estimate, refused, busy } = useEstimate({ ...asked, ...order, garments })
+  const wanted = { ...asked, ...order, garments }
+  const { estimate, refused, busy } = useEstimate(wanted)
+  const promised = usePromise(wanted, !busy && refused === undefined)
   const line: Line = { ...asked, ...order, wearerId, quantity: Number(quantity), options }
   const save = () =>
     saving.run(async () => {
@@ -177,6 +180,7 @@ export function Reckoning(props: ReckoningProps) {
         estimate={estimate}
         refused={refused?.message ?? saving.refused?.message}
         busy={busy}
+        promised={promised}
         beneath={
           <>
             {estimate === undefined ? null : (
@@ -187,12 +191,7 @@ export function Reckoning(props: ReckoningProps) {
                 wrong={wrong?.field.startsWith('price.set') === true ? wrong.sentence : undefined}
               />
             )}
-            <Alternatives
-              asked={{ ...asked, ...order, garments }}
-              cloths={cloths}
-              offered={options}
-              onOffer={setOptions}
-            />
+            <Alternatives asked={wanted} cloths={cloths} offered={options} onOffer={setOptions} />
             <OnTheQuote basket={basket} setBasket={setBasket} />
           </>
         }

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react'
+import { printDayShort } from '../../core/words/dates.ts'
 import { printLength } from '../../core/words/length.ts'
 import { printMoney } from '../../core/words/money.ts'
 import { say } from '../../core/words/say.ts'
@@ -9,11 +10,13 @@ import { FinishedDrawing, OtherLays, PieceDrawings } from './drawings.tsx'
 import { FitReport } from './fit-report.tsx'
 import { Reasons } from './reasons.tsx'
 import type { Estimate } from './use-estimate.ts'
+import type { Promised } from './use-promise.ts'
 
 type Props = {
   estimate: Estimate | undefined
   refused: string | undefined
   busy: boolean
+  promised: Promised
   /** The lay, and what is done about it. */
   lay: (estimate: Estimate) => ReactNode
   /** What stands beside the bill, and what beneath it. */
@@ -23,7 +26,7 @@ type Props = {
 
 /** What comes of the choices: the bill in one line, then pieces, lay, fit, and the reasons for every figure. */
 export function Results(props: Props) {
-  const { estimate, refused, busy, lay, children, beneath } = props
+  const { estimate, refused, busy, promised, lay, children, beneath } = props
   const { reader } = useHouse()
   const tell = useTell()
   return (
@@ -45,6 +48,7 @@ export function Results(props: Props) {
               value={printMinutes(hoursOf(estimate).mean)}
               aside={tell('screen.bill.late', { late: { minutes: hoursOf(estimate).p80 } })}
             />
+            <PromisedDay promised={promised} />
             <Figure
               name={tell('screen.bill.earned')}
               value={printMoney(estimate.price.earnedPerHour, reader.locale)}
@@ -94,9 +98,24 @@ function Misfits({ fit }: { fit: Estimate['draft']['fit'] }) {
 /** All hours of a garment: its making, and what goes on around it. */
 const hoursOf = ({ price, sewing }: Estimate) => price.earning?.hours ?? sewing.total
 
-function Figure({ name, value, aside }: { name: string; value: string; aside?: string }) {
+/** The day that can be promised; grey while it still answers what was wanted before. */
+function PromisedDay({ promised: { day, old } }: { promised: Promised }) {
+  const { reader } = useHouse()
+  const tell = useTell()
+  const said =
+    day === undefined
+      ? tell('weeks.bill.wait')
+      : day === null
+        ? tell('weeks.bill.none')
+        : printDayShort(day, reader.locale)
+  return <Figure name={tell('weeks.bill')} value={said} old={old} />
+}
+
+type FigureProps = { name: string; value: string; aside?: string; old?: boolean }
+
+function Figure({ name, value, aside, old = false }: FigureProps) {
   return (
-    <dl>
+    <dl className={old ? 'old' : ''} aria-busy={old}>
       <dt>{name}</dt>
       <dd>{value}</dd>
       {aside === undefined ? null : <dd className="aside">{aside}</dd>}

@@ -31,7 +31,7 @@ type TextProps = Shared & {
   onChange: (value: string) => void
   placeholder?: string | undefined
   required?: boolean
-  type?: 'text' | 'email' | 'tel' | 'date'
+  type?: 'text' | 'email' | 'tel' | 'date' | 'time'
   onFocus?: () => void
 }
 

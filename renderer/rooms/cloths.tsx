@@ -4,6 +4,7 @@ import { amountOf, numberOf } from '../parts/amount.ts'
 import { Button } from '../parts/button.tsx'
 import { SelectField, TextField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
+import { Lengths } from '../stock/lengths.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 import { Remnants } from './remnants.tsx'
 
@@ -105,6 +106,7 @@ export function Cloths() {
           </li>
         ))}
       </ul>
+      {value === undefined ? null : <Lengths cloths={value.cloths} />}
       <Remnants />
     </div>
   )

@@ -1,18 +1,28 @@
 import { useState } from 'react'
 import { printDate } from '../../core/words/dates.ts'
 import { Account } from '../commission/account.tsx'
+import { Days } from '../commission/days.tsx'
+import { Fittings } from '../commission/fittings.tsx'
 import { GarmentSteps } from '../commission/garment-steps.tsx'
 import { type Followed, useGarmentNames } from '../commission/logged.ts'
+import { Money } from '../commission/money.tsx'
+import { Notes } from '../commission/notes.tsx'
+import { Pictures } from '../commission/pictures.tsx'
 import { TimeList } from '../commission/time-list.tsx'
 import { Button } from '../parts/button.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
+import { Books } from './books.tsx'
 
 /**
  * One commission: its garments with steps to tick, the time they took, and what was quoted against it.
  * @param time id of a logged time that is to be put right
  */
 export function Commission({ id, time }: { id: string; time: string | undefined }) {
+  return id === 'books' ? <Books /> : <One id={id} time={time} />
+}
+
+function One({ id, time }: { id: string; time: string | undefined }) {
   const { value, refused } = useQuery('commission.get', { id })
   return value === undefined ? (
     <Refusal sentence={refused} />
@@ -29,13 +39,20 @@ function Begun({ first, opened }: { first: Followed; opened: string | undefined 
   const [said, setSaid] = useState('')
   const logged = useQuery('times.list', { commissionId: id })
   const accounts = useQuery('commission.account', { id })
+  const money = useQuery('money.of', { commissionId: id })
+  const kept = useQuery('notes.list', { commissionId: id })
   const nameOf = useGarmentNames(commission)
   const times = logged.value?.times ?? []
   // What is left is reckoned by the pace, and every logged time may teach it.
   const again = async () => {
     logged.reload()
     accounts.reload()
-    setCommission((await workroom.ask('commission.get', { id })).commission)
+    follow((await workroom.ask('commission.get', { id })).commission)
+  }
+  // What is due follows what is cut, fitted and delivered.
+  const follow = (next: Followed) => {
+    setCommission(next)
+    money.reload()
   }
   const open = commission.state === 'open'
   const account =
@@ -47,6 +64,7 @@ function Begun({ first, opened }: { first: Followed; opened: string | undefined 
   return (
     <div className="stack">
       <Head commission={commission} onChanged={again} />
+      <Days commission={commission} money={money.value} onChanged={follow} />
       <p role="status" className="unseen">
         {said}
       </p>
@@ -63,13 +81,17 @@ function Begun({ first, opened }: { first: Followed; opened: string | undefined 
           name={nameOf(garment)}
           times={times}
           open={open}
-          onTicked={setCommission}
+          onTicked={follow}
           onLogged={(minutes, step) => {
             setSaid(tell('times.log.done', { time: { minutes }, step }))
             void again()
           }}
         />
       ))}
+      <Fittings commission={commission} onChanged={money.reload} />
+      <Money commission={commission} money={money} />
+      <Notes commissionId={id} kept={kept} />
+      <Pictures commissionId={id} kept={kept} />
       <Refusal sentence={logged.refused} />
       {logged.value === undefined ? null : (
         <TimeList commission={commission} times={times} opened={opened} onChanged={() => void again()} />
@@ -88,7 +110,7 @@ function Head({ commission, onChanged }: { commission: Followed; onChanged: () =
   const { workroom, reader } = useHouse()
   const tell = useTell()
   const doing = useDoing()
-  const { id, revision, state, deliveredDay } = commission
+  const { id, revision, state, deliveredDay, cancelledDay } = commission
   const hand = (name: 'commission.deliver' | 'commission.reopen') =>
     doing.run(async () => {
       await workroom.ask(name, { id, revision })
@@ -97,9 +119,11 @@ function Head({ commission, onChanged }: { commission: Followed; onChanged: () =
   const facts = [
     printDate(commission.day, reader.locale),
     tell('screen.commission.fromQuote', { quote: commission.quoteNumber }),
-    deliveredDay === null
-      ? tell('screen.commission.leftInAll', { left: { minutes: commission.left.mean } })
-      : tell('times.commission.delivered', { day: { date: deliveredDay } }),
+    cancelledDay !== null
+      ? tell('life.cancelled', { day: { date: cancelledDay } })
+      : deliveredDay === null
+        ? tell('screen.commission.leftInAll', { left: { minutes: commission.left.mean } })
+        : tell('times.commission.delivered', { day: { date: deliveredDay } }),
     tell('times.commission.agreed', { money: commission.agreed }),
   ]
   return (

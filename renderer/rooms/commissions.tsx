@@ -16,9 +16,17 @@ export function Commissions() {
     <div className="stack">
       <div className="between">
         <h1>{tell('screen.room.commissions')}</h1>
-        <a className="button" href={addressOf('commissions', 'accounts')}>
-          {tell('times.accounts.title')}
-        </a>
+        <div className="row">
+          <a className="button" href={addressOf('commissions', 'plan')}>
+            {tell('weeks.title')}
+          </a>
+          <a className="button" href={addressOf('commissions', 'books')}>
+            {tell('life.books')}
+          </a>
+          <a className="button" href={addressOf('commissions', 'accounts')}>
+            {tell('times.accounts.title')}
+          </a>
+        </div>
       </div>
       <Refusal sentence={refused} />
       {value?.commissions.length === 0 ? <p>{tell('screen.commission.none')}</p> : null}
@@ -55,7 +63,9 @@ export function Commissions() {
                   <td className="amount">
                     {state === 'delivered'
                       ? tell('times.commission.deliveredShort')
-                      : printMinutes(garment.left.mean)}
+                      : state === 'cancelled'
+                        ? tell('life.cancelled.short')
+                        : printMinutes(garment.left.mean)}
                   </td>
                 </tr>
               )),

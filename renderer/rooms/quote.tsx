@@ -5,6 +5,7 @@ import { say } from '../../core/words/say.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { Button } from '../parts/button.tsx'
 import { Refusal } from '../parts/refusal.tsx'
+import { WhatIf } from '../plan/what-if.tsx'
 import { goTo } from '../router.ts'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 
@@ -64,6 +65,7 @@ export function Quote({ id }: { id: string }) {
         </div>
       </div>
       <Refusal sentence={doing.refused?.message} />
+      {quote.state === 'sent' ? <WhatIf quoteId={id} /> : null}
       {snapshot.lines.map((line) => (
         <QuotedGarment
           key={line.id}

@@ -6,6 +6,7 @@ import { changesOf, type Settings, type Typed, written } from '../settings/form.
 import { WorkMoney } from '../settings/money.tsx'
 import { Notions } from '../settings/notions.tsx'
 import { Papers } from '../settings/papers.tsx'
+import { People } from '../settings/people.tsx'
 import { Threads } from '../settings/threads.tsx'
 import { Year } from '../settings/year.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
@@ -19,7 +20,10 @@ export function WorkroomSettings({ onKept }: { onKept: () => void }) {
     onKept()
   }
   return (
-    <SettingsForm key={value.revision} settings={value.settings} revision={value.revision} onKept={kept} />
+    <div className="stack">
+      <SettingsForm key={value.revision} settings={value.settings} revision={value.revision} onKept={kept} />
+      <People />
+    </div>
   )
 }
 

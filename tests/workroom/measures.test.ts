@@ -137,14 +137,22 @@ describe('a garment drafted by estimates', () => {
     const [garment] = commission.garments
     const cutting = garment!.steps.find(({ stage }) => stage === 'cut')!
     for (const refused of [
-      await refusal('stage.tick', { garmentId: garment!.id, stage: 'cut' }),
-      await refusal('step.tick', { id: cutting.id }),
+      await refusal('stage.tick', {
+        garmentId: garment!.id,
+        stage: 'cut',
+        anyway: ['unwashed', 'unmeasured'],
+      }),
+      await refusal('step.tick', { id: cutting.id, anyway: ['unwashed', 'unmeasured'] }),
     ]) {
-      expect(refused).toMatchObject({ code: 'refusal.plan.estimated', field: 'onEstimates' })
+      expect(refused).toMatchObject({ code: 'refusal.plan.estimated', field: 'anyway.estimated' })
       expect(refused.message).toContain('upper arm girth')
     }
     await done('stage.tick', { garmentId: garment!.id, stage: 'prepare' })
-    await done('stage.tick', { garmentId: garment!.id, stage: 'cut', onEstimates: true })
+    await done('stage.tick', {
+      garmentId: garment!.id,
+      stage: 'cut',
+      anyway: ['unwashed', 'unmeasured', 'estimated'],
+    })
   })
 })
 

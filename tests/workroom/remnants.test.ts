@@ -16,7 +16,7 @@ describe('what cutting leaves', () => {
   test('is offered, and kept once the cloth is cut', async () => {
     const { garmentId, offered, done, refusal } = await begun()
     expect((await refusal('remnants.keep', { garmentId })).code).toBe('refusal.remnant.uncut')
-    await done('stage.tick', { garmentId, stage: 'cut' })
+    await done('stage.tick', { garmentId, stage: 'cut', anyway: ['unwashed', 'unmeasured'] })
     const before = await offered()
     expect(before.cut).toBe(true)
     expect(before.offcuts.length).toBeGreaterThan(0)
@@ -48,7 +48,7 @@ describe('what cutting leaves', () => {
 
   test('is taken off the shelf when used, and put back', async () => {
     const { garmentId, done, refusal } = await begun()
-    await done('stage.tick', { garmentId, stage: 'cut' })
+    await done('stage.tick', { garmentId, stage: 'cut', anyway: ['unwashed', 'unmeasured'] })
     const { remnants } = await done<{ remnants: Remnant[] }>('remnants.keep', { garmentId })
     const { id } = remnants[0]!
     const used = await done<{ remnant: Remnant }>('remnant.use', { id })

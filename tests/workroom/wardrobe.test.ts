@@ -158,7 +158,7 @@ describe('a garment that needs a toile', () => {
     type Kept = { commission: { garments: { id: string; steps: { id: string; key: string }[] }[] } }
     const { commission } = await done<Kept>('quote.accept', { id: quote.id })
     const [garment] = commission.garments
-    const cut = { garmentId: garment!.id, stage: 'cut' }
+    const cut = { garmentId: garment!.id, stage: 'cut', anyway: ['unwashed', 'unmeasured'] }
     expect((await refusal('stage.tick', cut)).message).toContain('toile')
     await done('step.tick', { id: garment!.steps.find(({ key }) => key === 'toile')!.id })
     await done('stage.tick', cut)

@@ -1,4 +1,6 @@
 import { choices } from './english/choices.ts'
+import { commissionLife } from './english/commission-life.ts'
+import { days } from './english/days.ts'
 import { draft } from './english/draft.ts'
 import { garments } from './english/garments.ts'
 import { house } from './english/house.ts'
@@ -14,7 +16,9 @@ import { screen } from './english/screen.ts'
 import { selling } from './english/selling.ts'
 import { settings } from './english/settings.ts'
 import { sew } from './english/sew.ts'
+import { stockAndMoney } from './english/stock-and-money.ts'
 import { times } from './english/times.ts'
+import { today } from './english/today.ts'
 
 /**
  * Every sentence, name and label of the planner in English: the one place where words for a person stand, one
@@ -37,6 +41,10 @@ export const english = {
   ...house,
   ...screen,
   ...selling,
+  ...days,
   ...settings,
   ...times,
+  ...today,
+  ...stockAndMoney,
+  ...commissionLife,
 } as const

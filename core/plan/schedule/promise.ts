@@ -1,0 +1,63 @@
+import type { Pace } from '../../sew/pace/pace.ts'
+import type { Day } from '../../words/dates.ts'
+import { type Calendar, calendarOf } from './calendar.ts'
+import { type Best, bestCourse, handedOver } from './course.ts'
+import { type Network, networkOf } from './network.ts'
+import { timeUntil } from './stretch.ts'
+import type { Base, Job } from './types.ts'
+import { type Worked, workOff } from './work-off.ts'
+
+/**
+ * The earliest day that can be promised for a new commission: promised and due on it, it is done by it four times in
+ * five, and nothing that was accepted is by the same odds late, or later than it is anyhow. Null when it is never done.
+ */
+export function promiseDay(
+  { jobs, people, away, today }: Base,
+  added: readonly Job[],
+  pace: Pace,
+): Day | null {
+  const calendar = calendarOf(people, away, today)
+  const network = networkOf([...jobs, ...added], calendar)
+  const old = networkOf(jobs, calendar)
+  const oldBest = bestCourse(old, calendar)
+  const own = added.map((_, i) => jobs.length + i)
+
+  /** By the odds: when the new commission is done if it is due on a day, and whether it puts anything else off. */
+  const promised = (due: number | null) => {
+    const tried = { ...network, due: network.due.map((day, job) => (job < jobs.length ? day : due)) }
+    const best = bestCourse(tried, calendar)
+    const time = timeUntil(tried, best, own, pace)
+    if (time === null) return null
+    const times = time.mean > 0 ? time.p80 / time.mean : 1
+    const worked = stretched(tried, calendar, best, times)
+    const days = own.map((job) => handedOver(tried, worked, job))
+    if (days.includes(-1)) return null
+    const without = stretched(old, calendar, oldBest, times)
+    const harmless = jobs.every(
+      (_, job) => lateness(tried, worked, job) <= Math.max(0, lateness(old, without, job)),
+    )
+    return { day: Math.max(...days), harmless }
+  }
+
+  const after = promised(null)
+  if (after === null) return null
+  let [bad, good] = [-1, after.day]
+  while (good - bad > 1) {
+    const due = (bad + good) >> 1
+    const done = promised(due)
+    if (done !== null && done.harmless && done.day <= due) good = due
+    else bad = due
+  }
+  return calendar.dayOf(good)
+}
+
+const stretched = (network: Network, calendar: Calendar, { rank }: Best, times: number): Worked =>
+  workOff(network, calendar, { rank, minutes: network.minutes.map((one) => one * times) })
+
+/** Days by which a job that is due is late. */
+function lateness(network: Network, worked: Worked, job: number): number {
+  const due = network.due[job]!
+  if (due === null || network.never.has(job)) return 0
+  const day = handedOver(network, worked, job)
+  return day === -1 ? Number.POSITIVE_INFINITY : day - due
+}

@@ -1,0 +1,52 @@
+import { and, asc, eq, gte, inArray, lt } from 'drizzle-orm'
+import { found } from './found.ts'
+import type { Db } from './open.ts'
+import { invoice, payment } from './schema.ts'
+
+export type PaymentRow = typeof payment.$inferSelect
+export type InvoiceRow = typeof invoice.$inferSelect
+
+/** Money that came in or went back on commissions, in the order it was entered. */
+export const paymentsOf = (db: Db, commissionIds: readonly string[]): PaymentRow[] =>
+  db
+    .select()
+    .from(payment)
+    .where(inArray(payment.commissionId, [...commissionIds]))
+    .orderBy(asc(payment.id))
+    .all()
+
+export const insertPayment = (db: Db, row: typeof payment.$inferInsert): PaymentRow =>
+  db.insert(payment).values(row).returning().get()
+
+export const invoicesOf = (db: Db, commissionId: string): InvoiceRow[] =>
+  db.select().from(invoice).where(eq(invoice.commissionId, commissionId)).orderBy(asc(invoice.id)).all()
+
+export const getInvoice = (db: Db, id: string, field?: string): InvoiceRow =>
+  found(db.select().from(invoice).where(eq(invoice.id, id)).get(), 'invoice', id, field)
+
+export const insertInvoice = (db: Db, row: typeof invoice.$inferInsert): InvoiceRow =>
+  db.insert(invoice).values(row).returning().get()
+
+const within = (year: number) => [`${year}-01-01`, `${year + 1}-01-01`] as const
+
+/** The invoices and credit notes of a year. */
+export function invoicesIn(db: Db, year: number): InvoiceRow[] {
+  const [from, to] = within(year)
+  return db
+    .select()
+    .from(invoice)
+    .where(and(gte(invoice.day, from), lt(invoice.day, to)))
+    .orderBy(asc(invoice.id))
+    .all()
+}
+
+/** The payments of a year. */
+export function paymentsIn(db: Db, year: number): PaymentRow[] {
+  const [from, to] = within(year)
+  return db
+    .select()
+    .from(payment)
+    .where(and(gte(payment.day, from), lt(payment.day, to)))
+    .orderBy(asc(payment.id))
+    .all()
+}

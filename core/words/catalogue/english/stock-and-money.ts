@@ -1,0 +1,90 @@
+/** Cloth, thread and notions in stock, what is to be bought, and what is owed and paid. */
+export const stockAndMoney = {
+  'refusal.stock.notIn': 'This length has not come in yet. Write down first how long it is.',
+  'refusal.stock.alreadyIn':
+    'This length has come in already. More of the same cloth is a length of its own, for it is another piece.',
+  'refusal.stock.width':
+    'No cloth is {width} wide. Give its width from selvedge to selvedge, up to 6 metres.',
+  'refusal.stock.notFree':
+    '{asked} cannot be reserved: only {free} of this length is free. Take less, or another length.',
+  'refusal.stock.notReserved': 'Nothing of this length is reserved for that garment.',
+  'refusal.stock.releaseTooMuch':
+    'Only {reserved} is reserved for that garment, so {asked} cannot be let go.',
+  'refusal.stock.cutUnreserved':
+    'Nothing of this length is reserved for that garment. Reserve what you mean to cut, and then cut it.',
+  'refusal.stock.cutTooMuch':
+    'Only {reserved} is reserved for that garment, and {asked} is to be cut. Reserve the rest first.',
+  'refusal.stock.promised':
+    'Only {found} would be left, and {reserved} is reserved. Say first which garment goes without, and let its cloth go.',
+  'refusal.stock.usedUp': 'Nothing is left of this length that could be measured.',
+  'refusal.stock.staysWashed': 'This length has been washed, and washed it stays.',
+  'refusal.stock.notCut': 'Nothing of this length was cut for that garment, so nothing of it can come back.',
+  'refusal.stock.offcutLong': 'The offcut is {asked} long, and only {cut} was cut for that garment.',
+  'refusal.stock.offcutWide': 'The offcut is {asked} wide, and the cloth was {cut} when it was cut.',
+  'refusal.stock.offcutMuch': 'These offcuts are more cloth together than was cut for that garment.',
+  'refusal.stock.offcutTwice': 'This offcut is in stock already.',
+  'refusal.stock.square.warp':
+    'The test square has no marks along the warp. Measure at least one pair before washing and after.',
+  'refusal.stock.square.weft':
+    'The test square has no marks across the cloth. Measure at least one pair before washing and after.',
+  'refusal.stock.square.absurd': 'From {before} to {after} is more than any cloth changes. Measure again.',
+  'refusal.stock.small.amount': 'This amount cannot be right. Give what came in, was used or is there.',
+  'refusal.stock.small.whole': 'What is sold by the piece is counted in whole pieces.',
+  'refusal.stock.small.none.reel': '{asked} m cannot be taken: only {left} m of this thread is there.',
+  'refusal.stock.small.none.skein': '{asked} m cannot be taken: only {left} m of this thread is there.',
+  'refusal.stock.small.none.piece': '{asked} cannot be taken: only {left} of these are there.',
+  'refusal.stock.small.none.metre': '{asked} mm cannot be taken: only {left} mm of this is there.',
+  'refusal.stock.leadDays': 'The days until a supplier delivers must be a whole number, nothing or more.',
+  'refusal.stock.step':
+    'The shop must sell this by some amount. Give the step, such as 10 cm, a reel or a piece.',
+  'refusal.money.nothing': 'A payment must be more than nothing.',
+  'refusal.money.twice': 'This payment is written down already.',
+  'refusal.money.refund': '{asked} cannot be given back, for only {paid} has been paid.',
+  'refusal.money.schedule':
+    'The payments agreed come to {sum}, and the total is {total}. They must be the same.',
+  'refusal.money.total': 'A total cannot be less than nothing.',
+  'refusal.money.number':
+    '{number} is not the next number. Papers are numbered without a gap, and the next is {due}.',
+  'refusal.money.invoice.empty': 'An invoice needs at least one line.',
+  'refusal.money.invoice.name': 'An invoice names who sells and who buys. Give the name.',
+  'refusal.money.invoice.text': 'Every line of an invoice says what it is for.',
+  'refusal.money.invoice.quantity': 'How many there are must be a whole number, 1 or more.',
+  'refusal.money.invoice.rate': 'A rate of tax must be between 0 and 100 %.',
+  'refusal.money.noInvoice': 'There is no invoice {number}.',
+  'refusal.money.isCreditNote': '{number} is a credit note. Only an invoice can be cancelled.',
+  'refusal.money.cancelled': 'Invoice {number} has been cancelled already, by {by}.',
+  'refusal.money.noPayment': 'There is no such payment to write a receipt for.',
+  'stock.offer.short': 'too short: {free} is free, and {needed} is needed',
+  'stock.offer.narrow': 'too narrow: washed it is {width} wide, and the lay is for {needed}',
+  'stock.square.grows.warp':
+    'Along the warp this cloth grew by {percent} %. It is bought as if it kept its length.',
+  'stock.square.grows.weft': 'Across, this cloth grew by {percent} %. It is laid as if it kept its width.',
+  'stock.square.near':
+    'Some marks are less than {apart} from each other. ISO 3759 asks for that much, for a slip of the tape counts less then.',
+  'stock.soldBy.reel': 'by the reel',
+  'stock.soldBy.skein': 'by the skein',
+  'stock.soldBy.piece': 'by the piece',
+  'stock.soldBy.metre': 'by the metre',
+  'money.method.cash': 'cash',
+  'money.method.transfer': 'bank transfer',
+  'money.method.card': 'card',
+  'money.method.cheque': 'cheque',
+  'money.method.other': 'other',
+  'money.kind.invoice': 'invoice',
+  'money.kind.creditNote': 'credit note',
+  'money.kind.receipt': 'payment',
+  'money.kind.refund': 'refund',
+  'money.lacks.sellerAddress': 'Your address is not on it. Give it in the settings.',
+  'money.lacks.customerAddress': 'The customer’s address is not on it.',
+  'money.lacks.taxNumber': 'Tax is charged, and your tax number is not on it. Give it in the settings.',
+  'money.column.day': 'Day',
+  'money.column.number': 'Number',
+  'money.column.kind': 'Kind',
+  'money.column.customer': 'Customer',
+  'money.column.net': 'Before tax',
+  'money.column.tax': 'Tax at {percent} %',
+  'money.column.total': 'Total',
+  'money.column.paid': 'Paid',
+  'money.column.method': 'How',
+  'money.column.currency': 'Currency',
+} as const

@@ -1,0 +1,102 @@
+import { z } from 'zod'
+import { getCommission, getGarment } from '../store/commissions.ts'
+import { fittingsOf, getFitting, insertFitting, updateFitting } from '../store/fittings.ts'
+import { getMeasurementSet } from '../store/measurement-sets.ts'
+import { phrase } from '../words/phrase.ts'
+import { Refusal } from '../words/refusal.ts'
+import { recorded } from './history.ts'
+import * as inputs from './inputs.ts'
+import { type Context, request } from './request.ts'
+import { minutesIn } from './times.ts'
+
+const seen = z.strictObject({ id: inputs.id, revision: inputs.revision })
+const clock = z
+  .string()
+  .regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'a time of day is written 14:30')
+  .or(z.literal(''))
+  .default('')
+
+export const fittingRequests = [
+  request({
+    name: 'fittings.list',
+    kind: 'query',
+    about: 'The fittings of a commission, with what was found.',
+    input: z.strictObject({ commissionId: inputs.id }),
+    run: ({ commissionId }, { store }) => ({ fittings: fittingsOf(store.db, commissionId) }),
+  }),
+  request({
+    name: 'fitting.add',
+    kind: 'command',
+    about: 'Books a fitting.',
+    input: z.strictObject({
+      commissionId: inputs.id,
+      garmentId: inputs.id.nullable().default(null),
+      day: inputs.day,
+      time: clock,
+      note: inputs.line(1000).default(''),
+    }),
+    run: (given, context) => {
+      const { db } = context.store
+      getCommission(db, given.commissionId, 'commissionId')
+      if (given.garmentId !== null) getGarment(db, given.garmentId, 'garmentId')
+      const row = insertFitting(db, {
+        ...given,
+        ...{ id: context.newId(), found: '', minutesAdded: 0, recut: [], createdAt: context.now() },
+      })
+      recorded(context, 'fitting.add', 'fitting', row.id, null, row)
+      return { fitting: row }
+    },
+  }),
+  request({
+    name: 'fitting.move',
+    kind: 'command',
+    about: 'Puts a fitting on another day.',
+    input: seen.extend({ day: inputs.day, time: clock }),
+    run: ({ id, revision, ...to }, context) => {
+      const before = getFitting(context.store.db, id)
+      if (before.heldAt !== null) throw new Refusal(phrase('refusal.fitting.held'), 'day')
+      return changed('fitting.move', id, revision, to, context)
+    },
+  }),
+  request({
+    name: 'fitting.hold',
+    kind: 'command',
+    about:
+      'Writes down what a fitting found: the set of measures it led to, the work it added, pieces to cut again.',
+    input: seen.extend({
+      found: inputs.line(4000).default(''),
+      measurementSetId: inputs.id.nullable().default(null),
+      added: inputs.time.optional().describe('work it added'),
+      recut: z.array(inputs.line(200)).max(60).default([]),
+    }),
+    run: ({ id, revision, added, ...found }, context) => {
+      const { db } = context.store
+      const before = getFitting(db, id)
+      if (found.measurementSetId !== null) getMeasurementSet(db, found.measurementSetId, 'measurementSetId')
+      const minutesAdded = added === undefined ? 0 : minutesIn(added)
+      const heldAt = before.heldAt ?? context.now()
+      return changed('fitting.hold', id, revision, { ...found, minutesAdded, heldAt }, context)
+    },
+  }),
+  request({
+    name: 'fitting.remove',
+    kind: 'command',
+    about: 'Takes a fitting off. It can be put back.',
+    input: seen,
+    run: ({ id, revision }, context) =>
+      changed('fitting.remove', id, revision, { removedAt: context.now() }, context),
+  }),
+]
+
+function changed(
+  name: string,
+  id: string,
+  revision: number,
+  changes: Parameters<typeof updateFitting>[3],
+  context: Context,
+) {
+  const before = getFitting(context.store.db, id)
+  const fitting = updateFitting(context.store.db, before, revision, changes)
+  recorded(context, name, 'fitting', id, before, fitting)
+  return { fitting }
+}

@@ -1,0 +1,266 @@
+import { z } from 'zod'
+import { settledOnCancel } from '../plan/money/cancelled.ts'
+import { creditNoteFor } from '../plan/money/credit-note.ts'
+import { toCsv } from '../plan/money/csv.ts'
+import { dueNow, remindOn } from '../plan/money/due.ts'
+import { type Invoice, invoiceOf, lackingOn } from '../plan/money/invoice.ts'
+import { balanceOf, enterPayment } from '../plan/money/payments.ts'
+import { type Receipt, receiptFor } from '../plan/money/receipt.ts'
+import { numberIn } from '../plan/money/series.ts'
+import {
+  PAYMENT_EVENTS,
+  PAYMENT_METHODS,
+  type Part,
+  type Payment,
+  type Reached,
+} from '../plan/money/types.ts'
+import { yearRows } from '../plan/money/year.ts'
+import { lineAsTaken } from '../quote/options.ts'
+import { scheduleFor } from '../quote/schedule.ts'
+import { getClient } from '../store/clients.ts'
+import { type CommissionRow, firstCut, garmentsOf, getCommission } from '../store/commissions.ts'
+import { takeNumber } from '../store/counters.ts'
+import { fittingsOf } from '../store/fittings.ts'
+import {
+  getInvoice,
+  insertInvoice,
+  insertPayment,
+  invoicesIn,
+  invoicesOf,
+  type PaymentRow,
+  paymentsIn,
+  paymentsOf,
+} from '../store/money.ts'
+import { getQuote } from '../store/quotes.ts'
+import { dayAt } from '../words/dates.ts'
+import { noMoney } from '../words/money.ts'
+import { say } from '../words/say.ts'
+import { recorded } from './history.ts'
+import * as inputs from './inputs.ts'
+import { type Context, request } from './request.ts'
+import { readerOf, settingsOf, today } from './settings.ts'
+
+/** Days after which what is due is asked for again (common practice). */
+const REMIND_AFTER = 14
+
+const commissionOnly = z.strictObject({ commissionId: inputs.id })
+
+/** Money: what is agreed, what came in, what is due, and the papers of it. */
+export const moneyRequests = [
+  request({
+    name: 'money.of',
+    kind: 'query',
+    about: 'What a commission owes and has paid, part by part, with its receipts and invoices.',
+    input: commissionOnly,
+    run: ({ commissionId }, context) => moneyOf(getCommission(context.store.db, commissionId), context),
+  }),
+  request({
+    name: 'payment.add',
+    kind: 'command',
+    about: 'Writes down money that came in, or went back; it gets the next receipt number.',
+    input: commissionOnly.extend({
+      kind: z.enum(['payment', 'refund']).default('payment'),
+      amount: inputs.money,
+      day: inputs.day.optional(),
+      method: z.enum(PAYMENT_METHODS).default('transfer'),
+      for: z.enum(PAYMENT_EVENTS).nullable().default(null),
+      note: inputs.line(400).default(''),
+    }),
+    run: ({ commissionId, note, day, ...given }, context) => {
+      const { db } = context.store
+      const row = getCommission(db, commissionId, 'commissionId')
+      const before = paymentsOf(db, [commissionId]).map(paymentOf)
+      const on = day ?? today(context)
+      const payment = enterPayment(agreedOn(row), before, { id: context.newId(), day: on, ...given })
+      const stored = insertPayment(db, {
+        ...{ id: payment.id, commissionId, day: on, kind: payment.kind, method: payment.method, note },
+        ...{ amountMinor: payment.amount.minor, currency: payment.amount.currency, due: payment.for },
+        ...{ number: nextNumber('R', on, context).number, createdAt: context.now() },
+      })
+      recorded(context, 'payment.add', 'payment', stored.id, null, stored)
+      return { payment: stored, money: moneyOf(row, context) }
+    },
+  }),
+  request({
+    name: 'invoice.make',
+    kind: 'command',
+    about: 'Makes the invoice of a commission, with the next number. It is never altered.',
+    input: commissionOnly.extend({ day: inputs.day.optional() }),
+    run: ({ commissionId, day }, context) => {
+      const row = getCommission(context.store.db, commissionId, 'commissionId')
+      const on = day ?? today(context)
+      const invoice = invoiceOf({
+        ...invoiceFor(row, context),
+        day: on,
+        number: nextNumber('I', on, context),
+      })
+      return { invoice: keptInvoice(invoice, row, null, 'invoice.make', context), lacks: lackingOn(invoice) }
+    },
+  }),
+  request({
+    name: 'invoice.cancel',
+    kind: 'command',
+    about: 'Cancels an invoice by a credit note with a number of its own.',
+    input: z.strictObject({ id: inputs.id, reason: inputs.line(400), day: inputs.day.optional() }),
+    run: ({ id, reason, day }, context) => {
+      const { db } = context.store
+      const { commissionId, snapshot } = getInvoice(db, id)
+      const row = getCommission(db, commissionId)
+      const on = day ?? today(context)
+      const papers = invoicesOf(db, commissionId).map((one) => one.snapshot as Invoice)
+      const note = creditNoteFor(papers, (snapshot as Invoice).number, {
+        ...{ number: nextNumber('I', on, context), day: on, reason },
+      })
+      return { invoice: keptInvoice(note, row, id, 'invoice.cancel', context) }
+    },
+  }),
+  request({
+    name: 'money.year',
+    kind: 'query',
+    about: 'A year for the bookkeeper: invoices, credit notes and payments in rows, and as CSV.',
+    input: z.strictObject({ year: z.int().min(1900).max(3000) }),
+    run: ({ year }, context) => {
+      const { db } = context.store
+      const invoices = invoicesIn(db, year).map(({ snapshot }) => snapshot as Invoice)
+      const payments = paymentsIn(db, year)
+      const receipts = payments.map((row) => receiptOf(row, context))
+      const rows = yearRows(year, [...invoices, ...receipts])
+      return { rows, csv: toCsv(rows, readerOf(context)) }
+    },
+  }),
+]
+
+const paymentOf = ({ id, day, kind, amountMinor, currency, method, due }: PaymentRow): Payment => ({
+  ...{ id, day, kind, method: method as Payment['method'], for: due },
+  amount: { minor: amountMinor, currency },
+})
+
+const agreedOn = ({ agreedMinor, currency }: CommissionRow) => ({ minor: agreedMinor, currency })
+
+/** The parts in which a commission is paid: those of its quote, spread anew where the customer took an option. */
+function scheduleOf(row: CommissionRow, { store: { db } }: Context): Part[] {
+  return row.schedule.length > 0
+    ? row.schedule
+    : scheduleFor(getQuote(db, row.quoteId).snapshot, agreedOn(row))
+}
+
+/** Which events have come, each with its day. */
+function reachedBy(row: CommissionRow, context: Context): Reached {
+  const { db } = context.store
+  const { timeZone } = settingsOf(context)
+  const garments = garmentsOf(db, [row.id]).map(({ id }) => id)
+  const dayOf = (at: string | null | undefined) => (at ? dayAt(at, timeZone) : undefined)
+  const cutting = dayOf(firstCut(db, garments))
+  const fitting = dayOf(
+    fittingsOf(db, row.id)
+      .flatMap(({ heldAt }) => heldAt ?? [])
+      .sort()[0],
+  )
+  return {
+    acceptance: row.day,
+    ...(cutting === undefined ? {} : { cutting }),
+    ...(fitting === undefined ? {} : { fitting }),
+    ...(row.deliveredDay === null ? {} : { delivery: row.deliveredDay }),
+  }
+}
+
+/** How the money of a commission stands. */
+export function moneyOf(row: CommissionRow, context: Context) {
+  const { db } = context.store
+  const rows = paymentsOf(db, [row.id])
+  const payments = rows.map(paymentOf)
+  const total = agreedOn(row)
+  const schedule = scheduleOf(row, context)
+  const reached = reachedBy(row, context)
+  const due = dueNow({ total, schedule }, payments, reached)
+  const cutYet = reached.cutting !== undefined
+  const { paid } = balanceOf(total, payments)
+  const deposit = schedule.find(({ when }) => when === 'acceptance')?.amount ?? noMoney(total.currency)
+  return {
+    ...balanceOf(total, payments),
+    ...{ due: due.due, parts: due.parts },
+    since: due.since,
+    remind: remindOn(due, REMIND_AFTER),
+    payments: rows,
+    invoices: invoicesOf(db, row.id).map(({ id, number, kind, day, cancels, snapshot }) => ({
+      ...{ id, number, kind, day, cancels, total: (snapshot as Invoice).total },
+    })),
+    ifCancelled: settledOnCancel({ deposit, paid, cutYet, keepDepositOnceCut: true }),
+  }
+}
+
+/** The next number of a series of papers, year by year. */
+const nextNumber = (letter: 'I' | 'R', day: string, { store }: Context) =>
+  numberIn(`${letter}-${day.slice(0, 4)}-`, takeNumber(store.db, `${letter}-${day.slice(0, 4)}`))
+
+const sellerOf = ({ letterhead: { name, address } }: ReturnType<typeof settingsOf>) => ({ name, address })
+
+/** What the invoice of a commission says, as its quote and what was taken of it have it. */
+function invoiceFor(row: CommissionRow, context: Context) {
+  const { db } = context.store
+  const reader = readerOf(context)
+  const { snapshot } = getQuote(db, row.quoteId)
+  const garments = garmentsOf(db, [row.id])
+  const usual = snapshot.tax.basisPoints
+  const lines = snapshot.lines.flatMap((line) => {
+    const own = garments.filter(({ quoteGarmentId }) => quoteGarmentId === line.id)
+    const [first] = own
+    if (first === undefined) return []
+    const taken = lineAsTaken(snapshot, first)
+    return [
+      {
+        text: `${say(taken.title, reader)}, ${taken.wearer.name}`,
+        ...{ quantity: own.length, each: taken.estimate.price.net },
+        basisPoints: taken.taxBasisPoints ?? usual,
+      },
+    ]
+  })
+  const { shipping } = snapshot
+  const { paid } = balanceOf(agreedOn(row), paymentsOf(db, [row.id]).map(paymentOf))
+  return {
+    ...(row.deliveredDay === null ? {} : { supplied: row.deliveredDay }),
+    ...{ seller: sellerOf(settingsOf(context)), paid },
+    customer: { name: snapshot.customer.name, address: snapshot.customer.address },
+    lines: [
+      ...lines,
+      ...(shipping === undefined
+        ? []
+        : [
+            {
+              text: reader.catalogue['paper.quote.shipping'],
+              ...{ quantity: 1, each: shipping.net, basisPoints: usual },
+            },
+          ]),
+    ],
+  }
+}
+
+function keptInvoice(
+  invoice: Invoice,
+  row: CommissionRow,
+  cancels: string | null,
+  name: string,
+  context: Context,
+) {
+  const { number, kind, day } = invoice
+  const stored = insertInvoice(context.store.db, {
+    ...{ id: context.newId(), number, kind, commissionId: row.id, cancels, day, snapshot: invoice },
+    createdAt: context.now(),
+  })
+  recorded(context, name, 'invoice', stored.id, null, { number, total: invoice.total })
+  return { id: stored.id, ...invoice }
+}
+
+/** The receipt of a stored payment. */
+function receiptOf(payment: PaymentRow, context: Context): Receipt {
+  const { db } = context.store
+  const row = getCommission(db, payment.commissionId)
+  const { name, address } = getClient(db, row.customerId)
+  const all = paymentsOf(db, [row.id]).map(paymentOf)
+  const [, year = '', nth = '0'] = /^R-(\d{4})-(\d+)$/.exec(payment.number) ?? []
+  return receiptFor(payment.id, all, {
+    ...{ number: numberIn(`R-${year}-`, Number(nth)), seller: sellerOf(settingsOf(context)) },
+    customer: { name, address },
+    ...{ on: row.number, agreed: agreedOn(row) },
+  })
+}

@@ -1,0 +1,112 @@
+import { z } from 'zod'
+import { clientNames } from '../store/clients.ts'
+import { listCloths } from '../store/cloths.ts'
+import { openCommissions } from '../store/commissions.ts'
+import { fittingsFrom } from '../store/fittings.ts'
+import { listQuotes } from '../store/quotes.ts'
+import { awaitedLengths } from '../store/stock.ts'
+import { runningTimer } from '../store/times.ts'
+import { addDays } from '../words/dates.ts'
+import { planFor } from './calendar.ts'
+import { atAGlance } from './commissions.ts'
+import { moneyOf } from './payments.ts'
+import { type Context, request } from './request.ts'
+import { today } from './settings.ts'
+import { told } from './timers.ts'
+
+/** So many days ahead things are announced. */
+const AHEAD = 7
+/** So many steps are named as next. */
+const NEXT = 6
+
+export const todayRequests = [
+  request({
+    name: 'today.show',
+    kind: 'query',
+    about: 'What to do next, what is late, whom to ring, what arrives, and the timer that runs.',
+    input: z.strictObject({}),
+    run: (_, context) => {
+      const { db } = context.store
+      const day = today(context)
+      const soon = addDays(day, AHEAD)
+      const timer = runningTimer(db)
+      const plan = planFor(context, { odds: false })
+      const open = openCommissions(db)
+      return {
+        day,
+        timer: timer === undefined ? null : told(timer, context),
+        next: nextSteps(plan, context),
+        late: plan.commissions.filter(({ late, never }) => (late !== null && late > 0) || never.length > 0),
+        fittings: fittingsFrom(db, day)
+          .filter(({ fitting }) => fitting.day <= soon)
+          .map(({ fitting, number, customerId }) => ({
+            ...{ id: fitting.id, day: fitting.day, time: fitting.time, number },
+            commissionId: fitting.commissionId,
+            customer: clientNames(db, [customerId]).get(customerId) ?? '',
+          })),
+        arriving: arriving(soon, context),
+        ring: [...moneyDue(open, day, context), ...silent(day, context)],
+        week: plan.weeks.slice(0, 6),
+      }
+    },
+  }),
+]
+
+/** The steps that the plan begins with today, and after them the next ones of what is most pressing. */
+function nextSteps(plan: ReturnType<typeof planFor>, context: Context) {
+  const now = new Set(plan.today.map(({ job }) => job))
+  // What is late should have been begun before any day that is left; what nobody waits for comes last.
+  const urgency = new Map(
+    plan.commissions.map(({ id, late, latestStart }) => [
+      id,
+      latestStart ?? (late !== null && late > 0 ? '' : '9999'),
+    ]),
+  )
+  return atAGlance(openCommissions(context.store.db), context)
+    .flatMap(({ id, number, customer, garments }) =>
+      garments.flatMap(({ id: garmentId, title, next }) =>
+        next === null ? [] : [{ ...next, garmentId, title, commissionId: id, number, customer }],
+      ),
+    )
+    .sort(
+      (a, b) =>
+        Number(now.has(b.id)) - Number(now.has(a.id)) ||
+        urgency.get(a.commissionId)!.localeCompare(urgency.get(b.commissionId)!),
+    )
+    .slice(0, NEXT)
+}
+
+function arriving(soon: string, { store: { db } }: Context) {
+  const names = new Map(listCloths(db).map(({ id, name }) => [id, name]))
+  return awaitedLengths(db)
+    .filter(({ expectedDay }) => expectedDay === null || expectedDay <= soon)
+    .map(({ id, clothId, expectedDay, supplier }) => ({
+      ...{ id, expectedDay, supplier, cloth: names.get(clothId) ?? '' },
+    }))
+}
+
+type Open = ReturnType<typeof openCommissions>
+
+/** Customers of whom money is due, and has been for long enough to ask. */
+const moneyDue = (open: Open, day: string, context: Context) =>
+  open.flatMap((row) => {
+    const { due, remind } = moneyOf(row, context)
+    if (due.minor <= 0 || remind === null || remind > day) return []
+    const customer = clientNames(context.store.db, [row.customerId]).get(row.customerId) ?? ''
+    return [
+      { why: 'due' as const, customer, number: row.number, commissionId: row.id, quoteId: null, amount: due },
+    ]
+  })
+
+/** Quotes that have stood without an answer and will soon stand no longer. */
+const silent = (day: string, { store: { db } }: Context) =>
+  listQuotes(db, 200).flatMap(({ id, number, state, short }) =>
+    state === 'sent' && short.validUntil >= day && short.validUntil <= addDays(day, AHEAD)
+      ? [
+          {
+            why: 'silent' as const,
+            ...{ customer: short.customer, number, commissionId: null, quoteId: id, amount: short.total },
+          },
+        ]
+      : [],
+  )

@@ -1,0 +1,87 @@
+import { z } from 'zod'
+import { piecesFrom } from '../lay/as-cut.ts'
+import { type BuyingRules, PLAIN_ORDER } from '../lay/types.ts'
+import { wishedLay } from '../lay/wished-lay.ts'
+import { lineAsTaken } from '../quote/options.ts'
+import type { QuoteLine } from '../quote/types.ts'
+import { getCommission, getGarment } from '../store/commissions.ts'
+import { insertLaidAgain, laidAgainFor } from '../store/fittings.ts'
+import { getQuote } from '../store/quotes.ts'
+import { printLength, readLength } from '../words/length.ts'
+import { phrase } from '../words/phrase.ts'
+import { Refusal, refusingAt } from '../words/refusal.ts'
+import { recorded } from './history.ts'
+import * as inputs from './inputs.ts'
+import { type Context, request } from './request.ts'
+import { settingsOf } from './settings.ts'
+
+export const washingRequests = [
+  request({
+    name: 'garment.washed',
+    kind: 'command',
+    about:
+      'The cloth of a garment measured after the wash: the garment is laid again on what is really there.',
+    input: z.strictObject({
+      garmentId: inputs.id,
+      width: inputs.length.describe('from selvedge to selvedge, washed'),
+      length: inputs.length.describe('washed'),
+    }),
+    run: ({ garmentId, ...sizes }, context) => {
+      const { letterhead, buying } = settingsOf(context)
+      const read = (field: 'width' | 'length') =>
+        refusingAt(field, () => readLength(sizes[field], letterhead.unit))
+      const [width, length] = [read('width'), read('length')]
+      const { db } = context.store
+      const garment = getGarment(db, garmentId, 'garmentId')
+      const line = lineAsTaken(
+        getQuote(db, getCommission(db, garment.commissionId).quoteId).snapshot,
+        garment,
+      )
+      const lay = refusingAt('width', () => laidOn(line, width, buying))
+      const needed = lay.length + buying.endAllowance
+      if (needed > length) {
+        const said = (mm: number) => printLength(mm, letterhead.unit, letterhead.locale)
+        const params = { length: said(length), needed: said(Math.ceil(needed)) }
+        throw new Refusal(phrase('refusal.wash.short', params), 'length')
+      }
+      const row = insertLaidAgain(db, {
+        ...{ id: context.newId(), garmentId, width, length, lay, createdAt: context.now() },
+      })
+      recorded(context, 'garment.washed', 'garment', garmentId, null, {
+        width,
+        length,
+        layLength: lay.length,
+      })
+      return { laid: { width, length, layLength: lay.length, spare: length - needed, id: row.id } }
+    },
+  }),
+  request({
+    name: 'garment.measured',
+    kind: 'query',
+    about: 'What was measured of a garment’s cloth after the wash, if anything was.',
+    input: z.strictObject({ garmentId: inputs.id }),
+    run: ({ garmentId }, { store }) => {
+      const row = laidAgainFor(store.db, garmentId)
+      return {
+        measured:
+          row === undefined
+            ? null
+            : { width: row.width, length: row.length, layLength: row.lay.length, at: row.createdAt },
+      }
+    },
+  }),
+]
+
+/** A garment laid on cloth that has shrunk already, as wide as it was measured. */
+function laidOn({ estimate, cloth, others }: QuoteLine, width: number, buying: BuyingRules) {
+  const pieces = piecesFrom(estimate.draft.pieces, 'main', others ?? {})
+  const real = { ...cloth, width, warpShrinkage: 0, weftShrinkage: 0 }
+  const manner = estimate.lay.manner ?? 'single'
+  return wishedLay(pieces, real, buying, { ...PLAIN_ORDER, manner })
+}
+
+/** A line as its garment is to be cut: laid again after the wash, if it was. */
+export function lineAsCut(line: QuoteLine, garmentId: string, { store }: Context): QuoteLine {
+  const again = laidAgainFor(store.db, garmentId)
+  return again === undefined ? line : { ...line, estimate: { ...line.estimate, lay: again.lay } }
+}

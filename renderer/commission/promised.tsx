@@ -1,0 +1,115 @@
+import { say } from '../../core/words/say.ts'
+import { Button } from '../parts/button.tsx'
+import { Refusal } from '../parts/refusal.tsx'
+import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
+
+type Props = { garmentId: string; name: string; open: boolean; cut: boolean }
+
+/** Which length of the shelf is promised to a garment or was cut for it, and if none, which would serve. */
+export function Promised({ garmentId, name, open, cut }: Props) {
+  const { workroom } = useHouse()
+  const tell = useTell()
+  const doing = useDoing()
+  const stock = useQuery('stock.list', { used: true })
+  const lengths = stock.value?.lengths ?? []
+  const act = (request: 'stock.reserve' | 'stock.release', id: string) =>
+    doing.run(() => workroom.ask(request, { id, garmentId })).then(stock.reload)
+  const of = (all: readonly { garmentId: string; mm: number }[]) =>
+    all.find((one) => one.garmentId === garmentId)?.mm ?? 0
+  const held = lengths.filter(({ reservedFor }) => of(reservedFor) > 0)
+  const taken = lengths.filter(({ usedBy }) => of(usedBy) > 0)
+  if (stock.value === undefined) return <Refusal sentence={stock.refused} />
+  const wanting = open && !cut && held.length === 0 && taken.length === 0
+  if (!wanting && held.length === 0 && taken.length === 0) return null
+  return (
+    <div className="shelf">
+      <strong>{tell('life.promised.title')}</strong>
+      {taken.map(({ id, cloth, usedBy }) => (
+        <p key={id}>{tell('life.promised.cut', { length: { mm: of(usedBy) }, cloth })}</p>
+      ))}
+      {held.map(({ id, cloth, place, reservedFor }) => (
+        <div key={id} className="between">
+          <p>
+            {tell(place === '' ? 'life.promised.held' : 'life.promised.heldAt', {
+              ...{ length: { mm: of(reservedFor) }, cloth, place },
+            })}
+          </p>
+          {open ? (
+            <Button
+              busy={doing.busy}
+              label={tell('life.doing', { doing: tell('life.promised.letGo'), what: name })}
+              onPress={() => void act('stock.release', id)}
+            >
+              {tell('life.promised.letGo')}
+            </Button>
+          ) : null}
+        </div>
+      ))}
+      {wanting ? (
+        <WouldServe
+          {...{ garmentId, name, lengths }}
+          busy={doing.busy}
+          onPromise={(id) => void act('stock.reserve', id)}
+        />
+      ) : null}
+      <Refusal sentence={doing.refused?.message} />
+    </div>
+  )
+}
+
+type Lengths = readonly { id: string; place: string; length: number }[]
+
+function WouldServe({
+  garmentId,
+  name,
+  lengths,
+  busy,
+  onPromise,
+}: {
+  garmentId: string
+  name: string
+  lengths: Lengths
+  busy: boolean
+  onPromise: (id: string) => void
+}) {
+  const { reader } = useHouse()
+  const tell = useTell()
+  const { value, refused } = useQuery('stock.offer', { garmentId })
+  const known = (id: string) => lengths.find((one) => one.id === id)
+  if (value === undefined) return <Refusal sentence={refused} />
+  const { offers, others, buy } = value.offered
+  return (
+    <>
+      {offers.map(({ lengthId, takes, leaves }) => {
+        const { place = '', length = 0 } = known(lengthId) ?? {}
+        const words = tell(place === '' ? 'life.promised.offer' : 'life.promised.offerAt', {
+          ...{ length: { mm: length }, place, takes: { mm: takes }, leaves: { mm: leaves } },
+        })
+        return (
+          <div key={lengthId} className="between">
+            <p>{words}</p>
+            <Button
+              busy={busy}
+              label={tell('life.doing', { doing: tell('life.promised.promise'), what: name })}
+              onPress={() => onPromise(lengthId)}
+            >
+              {tell('life.promised.promise')}
+            </Button>
+          </div>
+        )
+      })}
+      {offers.length > 0
+        ? null
+        : others.map(({ lengthId, why }) => (
+            <p key={lengthId} className="quiet">
+              {tell('life.promised.other', {
+                ...{ length: { mm: known(lengthId)?.length ?? 0 }, why: say(why, reader) },
+              })}
+            </p>
+          ))}
+      {buy === undefined ? null : (
+        <p>{tell('life.promised.buy', { needed: { mm: buy.needed }, toBuy: { mm: buy.toBuy } })}</p>
+      )}
+    </>
+  )
+}

@@ -1,0 +1,39 @@
+import { useEffect, useState } from 'react'
+import type { InputOf } from '../../core/workroom.ts'
+import { useHouse } from '../workroom.tsx'
+
+export type Promised = {
+  /** Nothing until it was asked for the first time; null where it would never be done. */
+  day: string | null | undefined
+  /** Whether it is the answer to what was wanted before. */
+  old: boolean
+}
+
+/** So long after the last change she is thought to have done with changing, ms. */
+const SETTLED = 400
+
+/**
+ * The day that can be promised for a garment. It is reckoned from all open work and takes longer than a price: so it
+ * is asked only when the estimate stands and nothing has changed for a while.
+ */
+export function usePromise(wanted: InputOf<'garment.promise'>, settled: boolean): Promised {
+  const { workroom } = useHouse()
+  const [answer, setAnswer] = useState<{ key: string; day: string | null }>()
+  const key = JSON.stringify(wanted)
+  useEffect(() => {
+    if (!settled) return
+    let current = true
+    const later = setTimeout(() => {
+      workroom.ask('garment.promise', JSON.parse(key) as InputOf<'garment.promise'>).then(
+        ({ day }) => current && setAnswer({ key, day }),
+        // What refuses the garment stands above the bill already.
+        () => {},
+      )
+    }, SETTLED)
+    return () => {
+      current = false
+      clearTimeout(later)
+    }
+  }, [workroom, key, settled])
+  return { day: answer?.day, old: answer?.key !== key }
+}

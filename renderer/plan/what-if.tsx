@@ -1,0 +1,51 @@
+import type { OutputOf } from '../../core/workroom.ts'
+import { Refusal } from '../parts/refusal.tsx'
+import { addressOf } from '../router.ts'
+import { useQuery, useTell } from '../workroom.tsx'
+
+type Change = OutputOf<'plan.whatIf'>['changed'][number]
+
+/** What accepting a quote would do: the day that can be promised, and the work it would put off. */
+export function WhatIf({ quoteId }: { quoteId: string }) {
+  const tell = useTell()
+  const { value, refused } = useQuery('plan.whatIf', { quoteId })
+  if (value === undefined) return <Refusal sentence={refused} />
+  const { promise, changed } = value
+  return (
+    <p className="what-if">
+      {promise === null ? tell('weeks.promise.never') : tell('weeks.promise', { day: { date: promise } })}{' '}
+      {changed.length === 0 ? (
+        promise === null ? null : (
+          tell('weeks.promise.calm')
+        )
+      ) : (
+        <>
+          {tell('weeks.promise.off')}{' '}
+          {changed.map((one, i) => (
+            <span key={one.commission}>
+              <a href={addressOf('commissions', one.commission)}>{one.number}</a> <PutOff change={one} />
+              {i === changed.length - 1 ? '.' : ', '}
+            </span>
+          ))}
+        </>
+      )}
+    </p>
+  )
+}
+
+function PutOff({ change: { later, late } }: { change: Change }) {
+  const tell = useTell()
+  const by =
+    later === null
+      ? tell('weeks.off.never')
+      : tell(later === 1 ? 'weeks.off.one' : 'weeks.off.days', { days: later })
+  if (late === null || late <= 0) return by
+  return (
+    <>
+      {by}{' '}
+      <span className="under">
+        ({tell(late === 1 ? 'weeks.off.late.one' : 'weeks.off.late.days', { days: late })})
+      </span>
+    </>
+  )
+}

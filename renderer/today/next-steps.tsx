@@ -1,0 +1,44 @@
+import { say } from '../../core/words/say.ts'
+import type { OutputOf } from '../../core/workroom.ts'
+import { addressOf } from '../router.ts'
+import { useHouse, useTell } from '../workroom.tsx'
+import { StartTimer } from './start-timer.tsx'
+
+type Next = OutputOf<'today.show'>['next'][number]
+
+/** The steps to take up now, the most pressing first, each with its timer. */
+export function NextSteps({ steps }: { steps: readonly Next[] }) {
+  const { reader } = useHouse()
+  const tell = useTell()
+  return (
+    <section className="sheet stack">
+      <h2>{tell('today.next')}</h2>
+      {steps.length === 0 ? (
+        <p>{tell('today.next.none')}</p>
+      ) : (
+        <ol className="entries today-next">
+          {steps.map((step) => {
+            const name = say(step.name, reader)
+            const title = say(step.title, reader)
+            return (
+              <li key={step.id}>
+                <p className="today-step">
+                  <strong>{name}</strong>
+                  <span>
+                    {tell('paper.garment.forWhom', { title, wearer: step.customer })}
+                    {' · '}
+                    <a href={addressOf('commissions', step.commissionId)}>{step.number}</a>
+                  </span>
+                </p>
+                <StartTimer
+                  on={{ stepIds: [step.id] }}
+                  name={tell('today.next.step', { step: name, garment: title, number: step.number })}
+                />
+              </li>
+            )
+          })}
+        </ol>
+      )}
+    </section>
+  )
+}

@@ -1,0 +1,81 @@
+import { createContext, type ReactNode, useCallback, useContext, useEffect, useState } from 'react'
+import { say } from '../../core/words/say.ts'
+import type { InputOf, OutputOf } from '../../core/workroom.ts'
+import { useHouse, useQuery, useTell } from '../workroom.tsx'
+
+export type RunningTimer = NonNullable<OutputOf<'timer.get'>['timer']>
+type On = InputOf<'timer.start'>
+type Running = {
+  timer: RunningTimer | undefined
+  /** What the timer last came to, in a sentence, until another is started or she goes elsewhere. */
+  said: string
+  start: (on: On) => Promise<void>
+  /** Stops and logs; another time stands in the place of the one that ran. */
+  stop: (minutes?: string | number) => Promise<void>
+  drop: () => Promise<void>
+}
+const RunningContext = createContext<Running | undefined>(undefined)
+
+const MINUTE = 60_000
+
+/** One timer for the whole house: the strip shows it, and any step may start it. */
+export function TimerProvider({ children }: { children: ReactNode }) {
+  const { workroom, changed } = useHouse()
+  const { value, reload } = useQuery('timer.get', {})
+  const nameOf = useTimerName()
+  const tell = useTell()
+  const [said, setSaid] = useState('')
+  const timer = value?.timer ?? undefined
+  useEffect(() => {
+    // Another window may have stopped it meanwhile.
+    addEventListener('focus', reload)
+    const forget = () => setSaid('')
+    addEventListener('hashchange', forget)
+    return () => {
+      removeEventListener('focus', reload)
+      removeEventListener('hashchange', forget)
+    }
+  }, [reload])
+  const runs = timer !== undefined
+  useEffect(() => {
+    if (!runs) return
+    const every = setInterval(reload, MINUTE)
+    return () => clearInterval(every)
+  }, [runs, reload])
+  const start = async (on: On) => {
+    await workroom.ask('timer.start', on)
+    setSaid('')
+    changed()
+  }
+  const stop = async (minutes?: string | number) => {
+    const { time } = await workroom.ask('timer.stop', minutes === undefined ? {} : { minutes })
+    const step = timer === undefined ? '' : nameOf(timer)
+    setSaid(tell('timer.logged', { time: { minutes: time.minutes }, step }))
+    changed()
+  }
+  const drop = async () => {
+    await workroom.ask('timer.drop', {})
+    setSaid(tell('timer.dropped'))
+    changed()
+  }
+  return <RunningContext value={{ timer, said, start, stop, drop }}>{children}</RunningContext>
+}
+
+export function useRunning(): Running {
+  const running = useContext(RunningContext)
+  if (running === undefined) throw new Error('no timer here')
+  return running
+}
+
+/** What a timer runs on, in few words. */
+export function useTimerName() {
+  const { reader } = useHouse()
+  const tell = useTell()
+  return useCallback(
+    ({ steps }: Pick<RunningTimer, 'steps'>): string => {
+      const first = say(steps[0]!, reader)
+      return steps.length === 1 ? first : tell('timer.more', { step: first, count: steps.length - 1 })
+    },
+    [reader, tell],
+  )
+}

@@ -86,6 +86,14 @@ describe('what the stock offers', () => {
     expect(offerFor(needFor(0), [], 100)).toEqual({ offers: [], others: [] })
   })
 
+  test('counts what is promised to the garment itself as free for it, and to no other', () => {
+    const came = [comeIn([], { day, mm: 2400, width: 1500, washed: false })]
+    const held = [...came, reserve(came, { day, garmentId: 'tunic', mm: 1000 })]
+    const lengths = [clothLength({ id: 'a', clothId: 'linen' }, held)]
+    expect(offerFor(needFor(2000), lengths, 100).offers).toMatchObject([{ lengthId: 'a', leaves: 67.02 }])
+    expect(offerFor(needFor(2000, 'hood'), lengths, 100).offers).toEqual([])
+  })
+
   test('never is cloth promised to another, and can be cut in full', () => {
     const millimetres = fc.integer({ min: 1, max: 600_000 }).map((count) => count / 100)
     fc.assert(

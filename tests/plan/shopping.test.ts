@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { measure } from '../../core/plan/stock/acts.ts'
+import { cut, measure } from '../../core/plan/stock/acts.ts'
 import { lengthNeeded, UNWASHED } from '../../core/plan/stock/need.ts'
+import type { Move } from '../../core/plan/stock/types.ts'
 import { refused } from '../support/refused.ts'
 import { ARTICLES, came, day, lying, need, promised, SUPPLIERS, shop } from './open-work.ts'
 
@@ -71,6 +72,31 @@ describe('the shopping list', () => {
       missing: 71.37,
       buy: 100,
     })
+  })
+
+  test('counts what is cut already, as the cloth lay when it was cut', () => {
+    const cutFrom = (mm: number, washed: boolean) => {
+      const moves = promised(came(2200, washed), 'tunic', mm)
+      return [...moves, cut(moves, { day, garmentId: 'tunic', mm })]
+    }
+    const cloths = [{ need: need('tunic', 'linen', 2000), day: null }]
+    const missing = (moves: readonly Move[]) =>
+      shop({ cloths, lengths: [lying('a', 'linen', moves)] }).suppliers[0]?.items[0]?.missing
+    expect(missing(cutFrom(2000, true))).toBeUndefined()
+    expect(missing(cutFrom(2171, false))).toBeUndefined()
+    // 2050 mm cut unwashed are 1927 mm of the tunic; of its 2040 mm 113 are missing, which are 120.22 unwashed. What
+    // becomes of the rest of the length changes nothing of that.
+    const unwashed = cutFrom(2050, false)
+    const washed = { day, mm: 110, width: 1455, washed: true }
+    expect(missing([...unwashed, measure(unwashed, washed)])).toBe(120.22)
+    // 113 mm of washed cloth would do, and are promised instead of bought.
+    expect(missing([...unwashed, measure(unwashed, { ...washed, mm: 113 })])).toBeUndefined()
+  })
+
+  test('counts what is promised to a garment once, though it needs the cloth twice', () => {
+    const cloths = ['outside', 'lining'].map(() => ({ need: need('hood', 'linen', 1000), day: null }))
+    const lengths = [lying('a', 'linen', promised(came(1085.11), 'hood', 1085.11))]
+    expect(shop({ cloths, lengths }).suppliers[0]!.items[0]).toMatchObject({ missing: 1085.11, buy: 1100 })
   })
 
   test('of a supplier or a shop that cannot be is refused', () => {

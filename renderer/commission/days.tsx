@@ -33,7 +33,7 @@ export function Days({ commission, money, onChanged }: Props) {
   }
   return (
     <div className="stack">
-      <form className="days" aria-label={tell('life.days.title')} onSubmit={keep}>
+      <form className="days beside-field" aria-label={tell('life.days.title')} onSubmit={keep}>
         <TextField label={tell('life.days.due')} type="date" {...field('due')} />
         <TextField label={tell('life.days.worn')} type="date" {...field('worn')} />
         <TextField label={tell('life.days.note')} {...field('note')} />

@@ -47,7 +47,7 @@ function Standing({ money, cancelled }: { money: MoneyOf; cancelled: boolean }) 
     since === null
       ? ''
       : tell('life.money.since', {
-          ...{ event: tell(`money.event.${since.when}`), day: printDate(since.day, reader.locale) },
+          ...{ event: tell(`life.event.${since.when}`), day: printDate(since.day, reader.locale) },
         })
   return (
     <>
@@ -88,7 +88,7 @@ function Parts({ parts }: { parts: MoneyOf['parts'] }) {
       <tbody>
         {parts.map(({ when, amount, paid, left, since }) => (
           <tr key={when}>
-            <th scope="row">{tell(`money.event.${when}`)}</th>
+            <th scope="row">{tell(`life.event.${when}`)}</th>
             <td className="amount">{money(amount)}</td>
             <td className="amount">{money(paid)}</td>
             <td className="amount">{money(left)}</td>

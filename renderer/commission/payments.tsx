@@ -54,7 +54,7 @@ export function Payments({ commissionId, money, onChanged }: Props) {
                 <td>{tell(`money.method.${method}` as PhraseCode)}</td>
                 <td>
                   {[
-                    ...(due === null ? [] : [tell(`money.event.${due}`)]),
+                    ...(due === null ? [] : [tell(`life.event.${due}`)]),
                     ...(note === '' ? [] : [note]),
                   ].join(', ')}
                 </td>
@@ -122,7 +122,7 @@ function Write({
           label={tell('life.payment.for')}
           options={[
             { id: '', name: tell('life.money.forNothing') },
-            ...EVENTS.map((id) => ({ id, name: tell(`money.event.${id}`) })),
+            ...EVENTS.map((id) => ({ id, name: tell(`life.event.${id}`) })),
           ]}
           {...field('for')}
         />

@@ -31,7 +31,7 @@ export function Pieces({ garmentId, name, open }: { garmentId: string; name: str
   const { pieces } = value
   if (pieces.length === 0) return null
   return (
-    <details>
+    <details className="pieces">
       <summary className="touch">
         {tell('life.pieces.title', { cut: pieces.filter(({ cut }) => cut).length, of: pieces.length })}
       </summary>

@@ -47,7 +47,7 @@ export function Promised({ garmentId, name, open, cut }: Props) {
       ))}
       {wanting ? (
         <WouldServe
-          {...{ garmentId, name, lengths }}
+          {...{ garmentId, lengths }}
           busy={doing.busy}
           onPromise={(id) => void act('stock.reserve', id)}
         />
@@ -61,13 +61,11 @@ type Lengths = readonly { id: string; place: string; length: number }[]
 
 function WouldServe({
   garmentId,
-  name,
   lengths,
   busy,
   onPromise,
 }: {
   garmentId: string
-  name: string
   lengths: Lengths
   busy: boolean
   onPromise: (id: string) => void
@@ -90,7 +88,7 @@ function WouldServe({
             <p>{words}</p>
             <Button
               busy={busy}
-              label={tell('life.doing', { doing: tell('life.promised.promise'), what: name })}
+              label={tell('life.doing', { doing: tell('life.promised.promise'), what: words })}
               onPress={() => onPromise(lengthId)}
             >
               {tell('life.promised.promise')}

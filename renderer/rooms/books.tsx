@@ -30,7 +30,7 @@ export function Books() {
           {tell('times.accounts.back')}
         </a>
       </div>
-      <div className="row">
+      <div className="row beside-field">
         <SelectField
           label={tell('life.books.year')}
           value={year}
@@ -65,7 +65,7 @@ function Rows({ rows }: { rows: readonly Row[] }) {
     return amounts.length === 0 ? '' : print(sumMoney(amounts, amounts[0]!.currency))
   }
   return (
-    <table>
+    <table className="books">
       <thead>
         <tr>
           {COLUMNS.map((id) => (

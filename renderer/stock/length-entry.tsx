@@ -45,8 +45,10 @@ export function LengthEntry({ length: one, garmentOf, onChanged }: Props) {
         <p>
           {size}
           <br />
-          <span className={free > 0 ? 'done' : 'quiet'}>
-            {free > 0 ? tell('life.stock.free', { free: { mm: free } }) : tell('life.stock.noneFree')}
+          <span className={free > 0 && here ? 'done' : 'quiet'}>
+            {free > 0
+              ? tell(here ? 'life.stock.free' : 'life.stock.freeOnceHere', { free: { mm: free } })
+              : tell('life.stock.noneFree')}
           </span>
         </p>
         <div>

@@ -1,100 +1,95 @@
-import type { Base, Job, Person } from '../../core/plan/schedule/types.ts'
-import { type Day, dayNumber, dayOfNumber, weekdayOfNumber } from '../../core/words/dates.ts'
+import type { Base, Job } from '../../core/plan/schedule/types.ts'
+import { type Day, dayNumber, dayOfNumber } from '../../core/words/dates.ts'
+import { hoursOn } from './plans.ts'
 
-type Doing = { job: Job; left: number; readyDay: number; readyAt: number; done: boolean }
+type Open = { job: Job; left: number; done: { day: number; minute: number } | null }
 
 /**
- * The workroom at work, day by day, by a list: whoever is free takes the first job of the list that is open and that she
- * can do. A second and plainer reckoning beside the planning itself. `took`: true minutes of each job.
+ * The workroom at work, day by day, by a list: the first jobs of it that are open and can be in hand together are in
+ * hand, until one is done or somebody goes home. A second and plainer reckoning beside the planning itself.
  *
+ * @param took true minutes of each job
+ * @param stop the day after which to stop, what is left then of each job, and which were done
  * @returns the day each commission is done and handed over
  */
 export function workedOff(
   { jobs, people, away, today }: Base,
   list: readonly string[],
   took: ReadonlyMap<string, number>,
+  stop?: { until: Day; left: Map<string, number>; done: Set<string> },
 ): Map<string, Day> {
+  const byId = new Map(
+    jobs.map((job): [string, Open] => [job.id, { job, left: took.get(job.id)!, done: null }]),
+  )
+  const todo = list.map((id) => byId.get(id)!)
+  const isOpen = ({ job }: Open, day: number) =>
+    (job.release === null || dayNumber(job.release) <= day) &&
+    job.after.every((id) => {
+      const before = byId.get(id)
+      return before === undefined || (before.done !== null && before.done.day + before.job.wait <= day)
+    })
   const start = dayNumber(today)
-  const place = new Map(list.map((id, i) => [id, i]))
-  const byId = new Map(jobs.map((job) => [job.id, job]))
-  const doing = [...jobs]
-    .sort((a, b) => place.get(a.id)! - place.get(b.id)!)
-    .map(
-      (job): Doing => ({
-        job,
-        left: took.get(job.id)!,
-        readyDay: Number.POSITIVE_INFINITY,
-        readyAt: 0,
-        done: false,
-      }),
-    )
-  const ended = new Map<string, { day: number; minute: number }>()
-  const minutesOf = ({ id, week }: Person, day: number) =>
-    away.some(
-      ({ person, from, to }) =>
-        (person === null || person === id) && dayNumber(from) <= day && day <= dayNumber(to),
-    )
-      ? 0
-      : week[weekdayOfNumber(day)]!
-  const ready = ({ job }: Doing) => {
-    let [day, minute] = [job.release === null ? start : Math.max(start, dayNumber(job.release)), 0]
-    for (const id of job.after) {
-      if (!byId.has(id)) continue
-      const end = ended.get(id)
-      if (end === undefined) return undefined
-      const then = end.day + byId.get(id)!.wait
-      if (then > day || (then === day && end.minute > minute)) [day, minute] = [then, end.minute]
-    }
-    return { day, minute }
-  }
-  for (let day = start; ended.size < jobs.length && day < start + 3000; day++) {
-    const hours = people.map((person) => minutesOf(person, day))
+  const last = stop === undefined ? start + 5000 : dayNumber(stop.until)
+  for (let day = start; todo.length > 0 && day <= last; day++) {
+    const hours = people.map((person) => hoursOn(person, away, day))
     const hand = people.map(({ handCap }) => handCap ?? 1e9)
-    let minute = 0
-    for (;;) {
-      const open: Doing[] = []
-      let next = 1e9
-      for (const one of doing) {
-        if (one.done) continue
-        const when = ready(one)
-        if (when === undefined || when.day > day) continue
-        if (when.day === day && when.minute > minute + 1e-9) next = Math.min(next, when.minute)
-        else open.push(one)
+    const can = (p: number, { job }: Open, minute: number) =>
+      hours[p]! > minute + 1e-9 &&
+      people[p]!.skills.includes(job.skill) &&
+      (job.skill !== 'handSewing' || hand[p]! > 1e-9)
+    for (let minute = 0; ; ) {
+      let inHand: [p: number, one: Open][] = []
+      for (const one of todo) {
+        if (inHand.length === people.length) break
+        if (!isOpen(one, day)) continue
+        inHand =
+          staffed([...inHand.map(([, other]) => other), one], (p, other) => can(p, other, minute)) ?? inHand
       }
-      const mark = open.find(({ left }) => left <= 1e-9)
-      if (mark !== undefined) {
-        mark.done = true
-        ended.set(mark.job.id, { day, minute })
-        continue
-      }
-      const taken = new Map<number, Doing>()
-      people.forEach((person, p) => {
-        if (hours[p]! <= minute + 1e-9) return
-        const one = open.find(
-          (other) =>
-            ![...taken.values()].includes(other) &&
-            person.skills.includes(other.job.skill) &&
-            (other.job.skill !== 'handSewing' || hand[p]! > 1e-9),
-        )
-        if (one !== undefined) taken.set(p, one)
-      })
-      const end = Math.max(...hours)
-      if (taken.size === 0 && next >= end) break
-      let span = next - minute
-      for (const [p, { job, left }] of taken)
-        span = Math.min(span, left, hours[p]! - minute, job.skill === 'handSewing' ? hand[p]! : 1e9)
-      for (const [p, one] of taken) {
+      if (inHand.length === 0) break
+      const span = Math.min(
+        ...inHand.map(([p, { job, left }]) =>
+          Math.min(left, hours[p]! - minute, job.skill === 'handSewing' ? hand[p]! : 1e9),
+        ),
+      )
+      minute += span
+      for (const [p, one] of inHand) {
         one.left -= span
         if (one.job.skill === 'handSewing') hand[p]! -= span
+        if (one.left > 1e-9) continue
+        one.done = { day, minute }
+        todo.splice(todo.indexOf(one), 1)
       }
-      minute += span
     }
   }
-  const finished = new Map<string, number>()
-  for (const { id, commission, wait } of jobs) {
-    const followed = jobs.some(({ after }) => after.includes(id))
-    const day = (ended.get(id)?.day ?? 1e7) + (followed ? 0 : wait)
-    finished.set(commission, Math.max(finished.get(commission) ?? 0, day))
+
+  /** Everybody's job when these are all in hand, by trying every way; undefined when they cannot be. */
+  function staffed(
+    ones: readonly Open[],
+    can: (p: number, one: Open) => boolean,
+    busy: readonly number[] = [],
+  ): [number, Open][] | undefined {
+    const [one, ...others] = ones
+    if (one === undefined) return []
+    for (const p of people.keys()) {
+      if (busy.includes(p) || !can(p, one)) continue
+      const rest = staffed(others, can, [...busy, p])
+      if (rest !== undefined) return [[p, one], ...rest]
+    }
+    return undefined
   }
-  return new Map([...finished].map(([commission, day]) => [commission, dayOfNumber(day)]))
+
+  if (stop !== undefined)
+    for (const [id, { left, done }] of byId) {
+      stop.left.set(id, left)
+      if (done !== null) stop.done.add(id)
+    }
+  const followed = new Set(jobs.flatMap(({ after }) => after))
+  return new Map(
+    [...Map.groupBy(byId.values(), ({ job }) => job.commission)].map(([commission, own]) => [
+      commission,
+      dayOfNumber(
+        Math.max(...own.map(({ job, done }) => (done?.day ?? 9e6) + (followed.has(job.id) ? 0 : job.wait))),
+      ),
+    ]),
+  )
 }

@@ -33,8 +33,8 @@ function courseFor(network: Network, calendar: Calendar, shift: number): Best {
 }
 
 /** The day a job is done and, where nothing follows, its wait is over; -1 for one that never is. */
-export const handedOver = ({ jobs, followers }: Network, { last }: Worked, job: number): number =>
-  last[job]! === -1 ? -1 : last[job]! + (followers[job]!.length === 0 ? Math.ceil(jobs[job]!.wait) : 0)
+export const handedOver = ({ followers, wait }: Network, { last }: Worked, job: number): number =>
+  last[job]! === -1 ? -1 : last[job]! + (followers[job]!.length === 0 ? wait[job]! : 0)
 
 /** Days by which the latest of all jobs is late; -∞ when nothing is due, ∞ when something is never done in time. */
 export function greatestLateness(network: Network, worked: Worked): number {

@@ -5,13 +5,11 @@ import type { Network } from './network.ts'
 /** The people on one day: until when they are there, what their hands still bear, and who is at which job. */
 export type Hands = {
   begin: (day: number) => void
-  /** Whether anybody is still there. */
-  anyone: (now: number) => boolean
   /** Gives the most urgent open jobs to who is there. */
   share: (now: number, open: readonly number[]) => void
   /** The job in each one's hands, -1 for none. */
   at: Int32Array
-  /** Minutes until somebody at work must lay it down. */
+  /** Minutes until somebody at work must lay it down; ∞ when nobody is at work. */
   until: (now: number) => number
   pass: (minutes: number) => void
 }
@@ -19,8 +17,8 @@ export type Hands = {
 /**
  * Jobs in the order of their urgency each get a pair of hands, others changing theirs for it where they can (augmenting
  * paths, Kuhn 1955, from memory): the jobs in hand are always the most urgent that can be in hand together. A job stays
- * with whoever had it last, a new one goes to who is not in the midst of something, and first to who can do the
- * fewest kinds of work, so that the others are free for theirs.
+ * with whoever had it last, if she is free or can be; a new one goes to who can do the fewest kinds of work, so that
+ * the others are free for theirs.
  */
 export function handsOf({ jobs }: Network, { people, hours, hand, able }: Calendar): Hands {
   const all = people.map((_, p) => p).sort((a, b) => people[a]!.skills.length - people[b]!.skills.length)
@@ -28,7 +26,6 @@ export function handsOf({ jobs }: Network, { people, hours, hand, able }: Calend
   const end = new Float64Array(people.length)
   const bears = new Float64Array(people.length)
   const lastBy = new Int32Array(jobs.length).fill(-1)
-  const begun = new Int32Array(people.length).fill(-1)
   const asked = new Uint8Array(people.length)
   const byHand = jobs.map(({ skill }) => skill === 'handSewing')
   const there = (p: number, now: number) => end[p]! - now > NO_TIME
@@ -38,7 +35,6 @@ export function handsOf({ jobs }: Network, { people, hours, hand, able }: Calend
   function give(job: number, now: number): boolean {
     const last = lastBy[job]!
     if (last >= 0 && ask(last, job, now)) return true
-    for (const p of all) if (begun[p] === -1 && ask(p, job, now)) return true
     for (const p of all) if (ask(p, job, now)) return true
     return false
   }
@@ -60,22 +56,16 @@ export function handsOf({ jobs }: Network, { people, hours, hand, able }: Calend
         bears[p] = hand[p]!
       }
     },
-    anyone: (now) => all.some((p) => there(p, now)),
     share: (now, open) => {
       at.fill(-1)
       let free = 0
       for (const p of all) if (there(p, now)) free++
-      for (const p of all) if (begun[p] !== -1 && !open.includes(begun[p]!)) begun[p] = -1
       for (const job of open) {
         if (free === 0) break
         asked.fill(0)
         if (give(job, now)) free--
       }
-      for (const p of all) {
-        if (at[p] === -1) continue
-        begun[p] = at[p]!
-        lastBy[at[p]!] = p
-      }
+      for (const p of all) if (at[p] !== -1) lastBy[at[p]!] = p
     },
     until: (now) => {
       let least = Number.POSITIVE_INFINITY

@@ -1,4 +1,5 @@
 import type { Calendar } from './calendar.ts'
+import { HORIZON } from './clock.ts'
 import type { Job, Never } from './types.ts'
 
 /** Open jobs by number, what follows on what, and which of them can never be done. */
@@ -14,6 +15,8 @@ export type Network = {
   release: readonly (number | null)[]
   due: readonly (number | null)[]
   minutes: readonly number[]
+  /** Whole days. */
+  wait: readonly number[]
 }
 
 /** @throws Error for jobs that no program should have handed over: two of one id, time that is no time */
@@ -50,6 +53,7 @@ export function networkOf(jobs: readonly Job[], calendar: Calendar): Network {
     release: jobs.map(({ release }) => inDays(release)),
     due: jobs.map(({ due }) => inDays(due)),
     minutes: jobs.map(({ minutes }) => minutes),
+    wait: jobs.map(({ wait }) => Math.min(HORIZON, Math.ceil(wait))),
   }
 }
 

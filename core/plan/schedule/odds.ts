@@ -18,13 +18,15 @@ export function finishOdds({ jobs, people, away, today }: Base, pace: Pace): Fin
   return [...commissionsOf(jobs)].map(([commission, own]) => {
     const numbers = own.map((job) => number.get(job)!)
     const time = timeUntil(network, best, numbers, pace)
-    const at = (minutes: number) => {
-      const times = time!.mean > 0 ? minutes / time!.mean : 1
-      const day = finishAt(network, calendar, best, numbers, times)
-      return day === null ? null : calendar.dayOf(day)
+    const at = (minutes: number) =>
+      finishAt(network, calendar, best, numbers, time!.mean > 0 ? minutes / time!.mean : 1)
+    const p50 = time === null ? null : at(time.p50)
+    const p80 = p50 === null ? null : at(time!.p80)
+    return {
+      commission,
+      p50: p50 === null ? null : calendar.dayOf(p50),
+      // With several people more work for all can bring one thing forward (Graham 1966, from memory); its odds cannot.
+      p80: p80 === null ? null : calendar.dayOf(Math.max(p50!, p80)),
     }
-    return time === null
-      ? { commission, p50: null, p80: null }
-      : { commission, p50: at(time.p50), p80: at(time.p80) }
   })
 }

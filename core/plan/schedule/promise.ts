@@ -32,20 +32,26 @@ export function promiseDay(
     const worked = stretched(tried, calendar, best, times)
     const days = own.map((job) => handedOver(tried, worked, job))
     if (days.includes(-1)) return null
-    const without = stretched(old, calendar, oldBest, times)
-    const harmless = jobs.every(
-      (_, job) => lateness(tried, worked, job) <= Math.max(0, lateness(old, without, job)),
-    )
+    const harmless = () => {
+      const without = stretched(old, calendar, oldBest, times)
+      return jobs.every((_, job) => lateness(tried, worked, job) <= Math.max(0, lateness(old, without, job)))
+    }
     return { day: Math.max(...days), harmless }
   }
+  const fits = (due: number) => {
+    const done = promised(due)
+    return done !== null && done.day <= due && done.harmless()
+  }
 
-  const after = promised(null)
-  if (after === null) return null
-  let [bad, good] = [-1, after.day]
+  const last = promised(null)
+  if (last === null) return null
+  // Behind everything it is done on this day. Due on it, it would still go before what is due later; where that is too
+  // much for the others, a later day is looked for, at the latest the one behind them all.
+  let [bad, good] = [-1, last.day]
+  if (!fits(good)) [bad, good] = [good, Math.max(good, ...network.due.map((due) => due ?? 0)) + 1]
   while (good - bad > 1) {
     const due = (bad + good) >> 1
-    const done = promised(due)
-    if (done !== null && done.harmless && done.day <= due) good = due
+    if (fits(due)) good = due
     else bad = due
   }
   return calendar.dayOf(good)

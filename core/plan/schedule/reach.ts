@@ -1,4 +1,4 @@
-import { DAY, HORIZON } from './clock.ts'
+import { DAY, HORIZON, NO_TIME } from './clock.ts'
 
 /** How much work of one skill one pair of hands can do, looking backwards. */
 export type Reach = {
@@ -9,9 +9,9 @@ export type Reach = {
 }
 
 /**
- * A job is never in two people's hands at once, so that each day gives it at most the hours of whoever has most, or what
- * hands bear. Before today and after the last day the clock goes on at the average of all days: there only the order
- * of what is too late, or far away, is asked for.
+ * A job is never in two people's hands at once, so that each day gives it at most the hours of whoever has most, or
+ * what hands bear. Before today and after the last day the clock goes on at the average of all days: there only the
+ * order of what is too late, or far away, is asked for.
  */
 export function reachOf(who: readonly { minutes: Float64Array; hand: number }[], byHand: boolean): Reach {
   const before = new Float64Array(HORIZON + 1)
@@ -39,10 +39,10 @@ export function reachOf(who: readonly { minutes: Float64Array; hand: number }[],
     let [low, high] = [0, HORIZON]
     while (high - low > 1) {
       const middle = (low + high) >> 1
-      if (before[middle]! <= work) low = middle
+      if (before[middle]! <= work + NO_TIME) low = middle
       else high = middle
     }
-    return low * DAY + work - before[low]!
+    return low * DAY + Math.max(0, work - before[low]!)
   }
   return {
     all,

@@ -37,7 +37,7 @@ const UNKNOWN_SPREAD = Math.sqrt(
   Math.expm1(PACE.whole ** 2 + PACE.family ** 2 + PACE.kind ** 2 + PACE.step ** 2),
 )
 
-/** The day on which some jobs are done and handed over, when all work in the order of the plan takes so many times as long. */
+/** The day on which some jobs are handed over when all work, in the order of the plan, takes so many times as long. */
 export function finishAt(
   network: Network,
   calendar: Calendar,

@@ -31,8 +31,8 @@ export type Job = {
   /** Not before this day: cloth arrives, a fitting is booked. */
   release: Day | null
   /**
-   * Days of 24 hours that must pass when it is done before what follows may begin, or before the garment is
-   * handed over where nothing follows: drying, a bias hem hanging. They take the calendar and no hands.
+   * How many days after the one it is done on what follows may begin, or the garment be handed over where nothing
+   * follows: dried or hung overnight is 1. They take the calendar and no hands.
    */
   wait: number
   /** To be done by the end of this day. */

@@ -12,19 +12,26 @@ export function neededBy(network: Network, { reach }: Calendar, shift: number): 
   const needed = new Float64Array(jobs.length).fill(Number.POSITIVE_INFINITY)
   for (let at = inOrder.length - 1; at >= 0; at--) {
     const i = inOrder[at]!
-    const wait = jobs[i]!.wait * DAY
-    const own = due[i]
+    const wait = network.wait[i]!
+    const own = due[i]!
     let by = Number.POSITIVE_INFINITY
-    if (own !== null && own !== undefined)
-      by = (own + shift + 1) * DAY - (followers[i]!.length === 0 ? wait : 0)
+    if (own !== null) by = endOf(own + shift - (followers[i]!.length === 0 ? wait : 0))
     for (const next of followers[i]!) {
       const begun = reach(jobs[next]!.skill).back(needed[next]!, minutes[next]!)
-      by = Math.min(by, begun - wait)
+      by = Math.min(
+        by,
+        wait === 0 || begun === Number.POSITIVE_INFINITY ? begun : endOf(dayOf(begun, minutes[next]!) - wait),
+      )
     }
     needed[i] = by
   }
   return needed
 }
+
+const endOf = (day: number): number => (day + 1) * DAY
+/** The day on which work is begun at a minute; what takes no time is done on the day that ends there. */
+const dayOf = (begun: number, minutes: number): number =>
+  minutes > 0 ? Math.floor(begun / DAY) : Math.ceil(begun / DAY) - 1
 
 /** Jobs in the order of their urgency; equals stay in the order they came in. */
 export function rankOf(needed: Float64Array): Int32Array {

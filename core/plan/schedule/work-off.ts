@@ -19,17 +19,18 @@ export type Course = {
 }
 
 /**
- * Works the jobs off: at every moment the most urgent ones that are open are in hand, and less urgent ones are laid down
- * for them. With one person, and neither waits nor limits of the hands, no order makes the greatest lateness less
+ * Works the jobs off: at every moment the most urgent ones that are open are in hand, and less urgent ones are laid
+ * down for them. With one person, and neither waits nor limits of the hands, no order makes the greatest lateness less
  * than that of the modified due days (Jackson 1955 for due days, Lawler 1973 for what must come before, Horn 1974
  * for work that is interrupted when something comes in; all from memory).
  */
 export function workOff(network: Network, calendar: Calendar, { rank, minutes, from = 0 }: Course): Worked {
-  const { jobs, followers, inOrder, release } = network
+  const { jobs, followers, inOrder, release, wait } = network
   const hands = handsOf(network, calendar)
   const left = Float64Array.from(minutes)
   const waitsFor = Int32Array.from(network.waitsFor)
-  const ready = new Float64Array(jobs.length).fill(from * DAY)
+  /** The first day on which each may be begun. */
+  const ready = new Int32Array(jobs.length).fill(from)
   const [first, last] = [new Int32Array(jobs.length).fill(-1), new Int32Array(jobs.length).fill(-1)]
   const done = new Float64Array(jobs.length).fill(Number.POSITIVE_INFINITY)
   const stretches: Stretch[] = []
@@ -39,25 +40,25 @@ export function workOff(network: Network, calendar: Calendar, { rank, minutes, f
   const soon: number[] = []
 
   const free = (job: number) => {
-    ready[job] = Math.max(ready[job]!, (release[job] ?? 0) * DAY)
+    ready[job] = Math.max(ready[job]!, release[job] ?? 0)
     insert(soon, job, (other) => ready[other]! > ready[job]!)
   }
-  const finish = (job: number, time: number, day: number) => {
+  const finish = (job: number, now: number, day: number) => {
     last[job] = day
-    done[job] = time
+    done[job] = now
     for (const next of followers[job]!) {
-      ready[next] = Math.max(ready[next]!, time + jobs[job]!.wait * DAY)
+      ready[next] = Math.max(ready[next]!, day + wait[job]!)
       waitsFor[next] = waitsFor[next]! - 1
       if (waitsFor[next] === 0 && !network.never.has(next)) free(next)
     }
   }
-  const takeUp = (now: number) => {
-    while (soon.length > 0 && ready[soon.at(-1)!]! <= now + NO_TIME) {
+  const takeUp = (now: number, day: number) => {
+    while (soon.length > 0 && ready[soon.at(-1)!]! <= day) {
       const job = soon.pop()!
       if (left[job]! > NO_TIME) insert(open, job, (other) => rank[other]! < rank[job]!)
       else {
-        first[job] = Math.floor(ready[job]! / DAY)
-        finish(job, ready[job]!, first[job]!)
+        first[job] = day
+        finish(job, now, day)
       }
     }
   }
@@ -88,19 +89,18 @@ export function workOff(network: Network, calendar: Calendar, { rank, minutes, f
   while (day < HORIZON) {
     let now = day * DAY
     hands.begin(day)
-    takeUp(now)
-    while (hands.anyone(now)) {
+    takeUp(now, day)
+    while (open.length > 0) {
       hands.share(now, open)
-      const next = soon.length > 0 ? ready[soon.at(-1)!]! - now : Number.POSITIVE_INFINITY
-      let span = Math.min(next, hands.until(now))
-      if (span === next && !hands.anyone(now + next)) break
+      let span = hands.until(now)
+      if (span === Number.POSITIVE_INFINITY) break
       for (const job of hands.at) if (job !== -1) span = Math.min(span, left[job]!)
       work(now, day, span)
       now += span
-      takeUp(now)
+      takeUp(now, day)
     }
     if (open.length > 0) day++
-    else if (soon.length > 0) day = Math.max(day + 1, Math.floor(ready[soon.at(-1)!]! / DAY))
+    else if (soon.length > 0) day = Math.max(day + 1, ready[soon.at(-1)!]!)
     else break
   }
   return { first, last, done, stretches }

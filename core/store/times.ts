@@ -1,4 +1,4 @@
-import { asc, eq, inArray, isNull, max } from 'drizzle-orm'
+import { asc, desc, eq, inArray, isNull, max } from 'drizzle-orm'
 import { found, refuseStale } from './found.ts'
 import type { Db } from './open.ts'
 import { change, step, timeEntry, timeEntryStep } from './schema.ts'
@@ -33,16 +33,18 @@ export const timesOfCommission = (db: Db, commissionId: string): TimeEntry[] =>
       .all(),
   )
 
-/** Every time that counts, oldest first. */
-export const allTimes = (db: Db): TimeEntry[] =>
+/** The latest times that count, the oldest of them first. */
+export const latestTimes = (db: Db, most: number): TimeEntry[] =>
   withSteps(
     db,
     db
       .select()
       .from(timeEntry)
       .where(isNull(timeEntry.removedAt))
-      .orderBy(asc(timeEntry.day), asc(timeEntry.id))
-      .all(),
+      .orderBy(desc(timeEntry.day), desc(timeEntry.id))
+      .limit(most)
+      .all()
+      .reverse(),
   )
 
 /** @throws Refusal when the revision is not the stored one */

@@ -2,7 +2,7 @@ import { loggedOf, type Spent, type SpentOn, type Together } from '../plan/logge
 import { type Judged, type Learnt, learn } from '../sew/pace/learn.ts'
 import { paceBefore } from '../sew/pace/standards.ts'
 import type { Store } from '../store/open.ts'
-import { allTimes, lastChange, stepsById, type TimeEntry } from '../store/times.ts'
+import { lastChange, latestTimes, stepsById, type TimeEntry } from '../store/times.ts'
 import type { Context } from './request.ts'
 import { settingsOf, today } from './settings.ts'
 
@@ -11,6 +11,9 @@ export type Known = {
   /** Every logged time that taught, with what was thought of it. */
   taught: { of: Together; judged: Judged; steps: readonly SpentOn['work'][] }[]
 }
+
+/** So many of the latest times teach: some fifty garments. What is older says little of today's hands. */
+const TAUGHT_BY = 800
 
 /** What was worked out for a store, and the last thing that had happened to it by then. */
 const WORKED_OUT = new WeakMap<Store, { change: number; day: string; known: Known }>()
@@ -22,7 +25,7 @@ export function knownPace(context: Context): Known {
   const day = today(context)
   const before = WORKED_OUT.get(store)
   if (before?.change === change && before.day === day) return before.known
-  const times = allTimes(store.db)
+  const times = latestTimes(store.db, TAUGHT_BY)
   const logged = loggedOf(times.map(spentOf), stepsOf(times, context), day)
   const learnt = learn(logged, paceBefore(settingsOf(context).ways))
   const judged = new Map(learnt.judged.map((one) => [one.id, one]))

@@ -12,8 +12,9 @@ export type Judged = { id: string; right: number; expected: number; shares: Read
 
 export type Learnt = { pace: Pace; judged: Judged[] }
 
-/** Enough for the weights to settle; each round is one small regression. */
+/** Rounds at the most, and the change of a logarithm below which they have settled. Each is one small regression. */
 const ROUNDS = 12
+const SETTLED = 1e-3
 
 /**
  * What logged times say of a workroom's pace. In logarithms a logged time is the sum of its kinds of work, each
@@ -39,6 +40,7 @@ export function learn(logged: readonly Logged[], prior: Pace = UNKNOWN_PACE): Le
       y: off + dot(shares, now.mean),
       variance: luck / Math.max(1e-6, right * faded(observed[i]!.daysAgo)),
     }))
+    const last = now
     now = regress(rows, before)
     const sums = weighed.map((one, i) => {
       const { off, spread } = weigh(observed[i]!, now, step)
@@ -48,6 +50,7 @@ export function learn(logged: readonly Logged[], prior: Pace = UNKNOWN_PACE): Le
     const squared = PACE.stepWeight * prior.step ** 2 + sums.reduce((sum, one) => sum + one, 0)
     step = Math.sqrt(squared / (PACE.stepWeight + odds))
     weighed = observed.map((one) => weigh(one, now, step))
+    if (now.mean.every((value, k) => Math.abs(value - last.mean[k]!) < SETTLED)) break
   }
   return {
     pace: { ...spreadOver(prior, at, before, now), step },

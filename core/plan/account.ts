@@ -28,7 +28,7 @@ export type Account = {
 
 /** The account of one garment that was sold at its net price. */
 export function accountOf(
-  { price, purchase, sewing, attendance, brought }: Estimate,
+  { price, purchase, sewing, attendance, brought, charged = purchase.toBuy }: Estimate,
   pricePerMetre: Money,
   took: Took,
 ): Account {
@@ -38,14 +38,14 @@ export function accountOf(
   const more =
     took.cloth === null || brought !== undefined
       ? undefined
-      : priceOfLength(pricePerMetre, took.cloth - purchase.toBuy)
+      : priceOfLength(pricePerMetre, took.cloth - charged)
   const materials = more === undefined ? price.materials : addMoney(price.materials, more)
   const minutes = took.minutes === null ? null : took.minutes + around
   const costs = overheadOf(price, making + around)
   const left = minutes === null ? null : leftOf(price.net, materials, minutes, costs)
   const quotedLeft = leftOf(price.net, price.materials, making + around, costs)
   return {
-    cloth: { quoted: purchase.toBuy, actual: took.cloth },
+    cloth: { quoted: charged, actual: took.cloth },
     handThread: { quoted: metres('hand'), actual: took.handThread },
     machineThread: { quoted: metres('machine'), actual: took.machineThread },
     minutes: { quoted: making + around, actual: minutes },

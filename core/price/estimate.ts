@@ -121,6 +121,7 @@ export function reckoned(
     ...(brought === undefined
       ? {}
       : { brought: { length: brought, needed: purchase.needed, enough: brought >= purchase.needed } }),
+    charged: own.length,
     finishPlan: plan,
     sewing,
     attendance: { work: around, total: timeOf(ways.pace, [around]) },

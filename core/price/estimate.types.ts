@@ -15,6 +15,8 @@ export type Estimate = {
   others?: OtherLay[]
   /** Cloth that the customer brings, mm, and whether it is as much as is needed. */
   brought?: { length: number; needed: number; enough: boolean }
+  /** Length of its own cloth that it pays for, mm: bought, its share of a common length, or used of one in stock. */
+  charged?: number
   finishPlan: FinishPlan
   sewing: Sewing
   /** Time around the making. Quotes of old have none, nor the doubts. */

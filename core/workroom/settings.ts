@@ -2,6 +2,7 @@ import { z } from 'zod'
 import type { NotionId } from '../draft/types.ts'
 import type { NotionStock } from '../price/notions.ts'
 import { completed, type WorkroomSettings } from '../quote/settings.ts'
+import { STITCH } from '../sew/stitches.ts'
 import { SKILLS } from '../sew/types.ts'
 import { listCloths } from '../store/cloths.ts'
 import { findWorkroom, insertWorkroom, updateSettings } from '../store/workrooms.ts'
@@ -11,6 +12,7 @@ import { type Money, shareOf, sumMoney } from '../words/money.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
 import { englishReader, type Reader } from '../words/say.ts'
+import { STITCHES, type StitchId } from '../words/stitches.ts'
 import { DEFAULT_SETTINGS } from './default-settings.ts'
 import { recorded } from './history.ts'
 import { type Context, request } from './request.ts'
@@ -25,6 +27,12 @@ export const settingsOf = ({ store }: Pick<Context, 'store'>): WorkroomSettings 
 /** The workroom's own calendar day. */
 export const today = (context: Context): Day => dayAt(context.now(), settingsOf(context).timeZone)
 
+/** Stitches to the centimetre where the maker has set none. */
+const USUAL_DENSITY = Object.fromEntries(STITCHES.map((id) => [id, STITCH[id].density])) as Record<
+  StitchId,
+  number
+>
+
 /** Reads in the workroom's language and unit. */
 export function readerOf(context: Pick<Context, 'store'>): Reader {
   const { locale, unit } = settingsOf(context).letterhead
@@ -35,11 +43,15 @@ export const settingsRequests = [
   request({
     name: 'settings.get',
     kind: 'query',
-    about: 'The settings of the workroom and their revision.',
+    about: 'The settings of the workroom and their revision, and the stitch densities that are usual.',
     input: z.strictObject({}),
     run: (_, { store }) => {
       const row = findWorkroom(store.db)
-      return { settings: settingsOf({ store }), revision: row?.revision ?? 0 }
+      return {
+        settings: settingsOf({ store }),
+        revision: row?.revision ?? 0,
+        usual: { density: USUAL_DENSITY },
+      }
     },
   }),
   request({

@@ -3,6 +3,7 @@ import { say } from '../../core/words/say.ts'
 import { printMinutes } from '../../core/words/time.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { useHouse, useTell } from '../workroom.tsx'
+import { AccountHead } from './account-head.tsx'
 import { type Followed, stepsWithoutTime, type Time, useGarmentNames } from './logged.ts'
 import { Took } from './took.tsx'
 
@@ -118,20 +119,7 @@ function Rows({ rows }: { rows: readonly Row[] }) {
   }
   return (
     <table className="account">
-      <thead>
-        <tr>
-          <td />
-          <th scope="col" className="amount">
-            {tell('times.account.quoted')}
-          </th>
-          <th scope="col" className="amount">
-            {tell('times.account.actual')}
-          </th>
-          <th scope="col" className="amount">
-            {tell('times.account.difference')}
-          </th>
-        </tr>
-      </thead>
+      <AccountHead difference />
       <tbody>
         {rows.map(({ subject, quoted, actual, more, none }) => (
           <tr key={subject} className={subject === 'perHour' ? 'account-end' : ''}>

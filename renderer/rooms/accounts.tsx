@@ -2,6 +2,7 @@ import { printMoney } from '../../core/words/money.ts'
 import { say } from '../../core/words/say.ts'
 import { printMinutes } from '../../core/words/time.ts'
 import type { OutputOf } from '../../core/workroom.ts'
+import { AccountHead } from '../commission/account-head.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { addressOf } from '../router.ts'
 import { useHouse, useQuery, useTell } from '../workroom.tsx'
@@ -100,17 +101,7 @@ function TogetherTable({ together: { minutes, perHour }, target }: { together: T
   const tell = useTell()
   return (
     <table className="account">
-      <thead>
-        <tr>
-          <td />
-          <th scope="col" className="amount">
-            {tell('times.account.quoted')}
-          </th>
-          <th scope="col" className="amount">
-            {tell('times.account.actual')}
-          </th>
-        </tr>
-      </thead>
+      <AccountHead />
       <tbody>
         <tr>
           <th scope="row">{tell('times.accounts.hours')}</th>

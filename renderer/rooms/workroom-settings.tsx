@@ -2,7 +2,7 @@ import { useState } from 'react'
 import { Button } from '../parts/button.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { addressOf } from '../router.ts'
-import { changesOf, type Settings, type Typed, written } from '../settings/form.ts'
+import { changesOf, type Settings, type Typed, type Usual, written } from '../settings/form.ts'
 import { WorkMoney } from '../settings/money.tsx'
 import { Notions } from '../settings/notions.tsx'
 import { Papers } from '../settings/papers.tsx'
@@ -21,15 +21,15 @@ export function WorkroomSettings({ onKept }: { onKept: () => void }) {
   }
   return (
     <div className="stack">
-      <SettingsForm key={value.revision} settings={value.settings} revision={value.revision} onKept={kept} />
+      <SettingsForm key={value.revision} {...value} onKept={kept} />
       <People />
     </div>
   )
 }
 
-type Props = { settings: Settings; revision: number; onKept: () => void }
+type Props = { settings: Settings; revision: number; usual: Usual; onKept: () => void }
 
-function SettingsForm({ settings, revision, onKept }: Props) {
+function SettingsForm({ settings, revision, usual, onKept }: Props) {
   const { workroom } = useHouse()
   const tell = useTell()
   const [typed, setTyped] = useState<Typed>(() => written(settings))
@@ -60,7 +60,7 @@ function SettingsForm({ settings, revision, onKept }: Props) {
       <Papers form={form} />
       <WorkMoney form={form} />
       <Year form={form} />
-      <Threads form={form} />
+      <Threads form={form} usual={usual} />
       <Notions form={form} />
       <Refusal sentence={doing.refused?.message} />
       <div>

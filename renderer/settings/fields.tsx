@@ -8,12 +8,13 @@ type Props = {
   id: string
   label?: string | undefined
   help?: string | undefined
+  placeholder?: string
   /** Where the workroom would refuse it. */
   at?: string
 }
 
 /** One setting that is typed. */
-export function Typing({ form: { typed, set, wrongAt }, id, label, help, at }: Props) {
+export function Typing({ form: { typed, set, wrongAt }, id, label, help, placeholder, at }: Props) {
   const tell = useTell()
   return (
     <TextField
@@ -21,6 +22,7 @@ export function Typing({ form: { typed, set, wrongAt }, id, label, help, at }: P
       value={typed.text[id] ?? ''}
       onChange={(text) => set({ text: { ...typed.text, [id]: text } })}
       help={help}
+      placeholder={placeholder}
       wrong={at === undefined ? undefined : wrongAt(`changes.${at}`)}
     />
   )

@@ -6,6 +6,8 @@ import type { InputOf, OutputOf } from '../../core/workroom.ts'
 import { amountOf, amountText, basisPointsOf, numberOf } from '../parts/amount.ts'
 
 export type Settings = OutputOf<'settings.get'>['settings']
+/** What is usual where nothing is set. */
+export type Usual = OutputOf<'settings.get'>['usual']
 type Changes = InputOf<'settings.set'>['changes']
 export const SKILLS = ['handSewing', 'machineSewing', 'cutting', 'pressing', 'fitting', 'attending'] as const
 

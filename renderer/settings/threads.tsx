@@ -4,7 +4,7 @@ import { SelectField, TextField } from '../parts/field.tsx'
 import { Tick } from '../parts/tick.tsx'
 import { useTell } from '../workroom.tsx'
 import { Typing } from './fields.tsx'
-import type { Form, TypedThread } from './form.ts'
+import type { Form, TypedThread, Usual } from './form.ts'
 
 /** Hand stitches that are at times sewn with the thread double. */
 const DOUBLED: readonly StitchId[] = [
@@ -19,7 +19,7 @@ const DOUBLED: readonly StitchId[] = [
 ]
 
 /** The thread she sews with, what else is in the drawer, and her habits with it. */
-export function Threads({ form }: { form: Form }) {
+export function Threads({ form, usual }: { form: Form; usual: Usual }) {
   const tell = useTell()
   const { typed, set } = form
   const [hand, machine, ...others] = typed.threads
@@ -71,6 +71,7 @@ export function Threads({ form }: { form: Form }) {
               form={form}
               id={`density.${id}`}
               label={tell(`sew.stitch.${id}`)}
+              placeholder={String(usual.density[id])}
               at={`ways.density.${id}`}
             />
           ))}

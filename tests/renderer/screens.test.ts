@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
-import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
 import { hasBrowser, openPlanner, screenFolder, usingBrowser, withoutBrowser } from '../support/browser.ts'
+import { axeFaults, tooLow, tooWide } from '../support/screen-checks.ts'
 import { scratch } from '../support/store.ts'
 
 /** Goes through every screen of the sample workroom. */
@@ -63,10 +63,7 @@ describe.runIf(hasBrowser)(`the screens${withoutBrowser}`, () => {
       const planner = await openPlanner(browser(), scratch(), { colorScheme, reducedMotion: 'reduce' })
       const found: string[] = []
       await tour(planner.page, async (screen) => {
-        const { violations } = await new AxeBuilder({ page: planner.page })
-          .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'])
-          .analyze()
-        found.push(...violations.map(({ id, nodes }) => `${screen}: ${id} at ${nodes[0]!.target}`))
+        found.push(...(await axeFaults(planner.page)).map((fault) => `${screen}: ${fault}`))
       })
       expect(found).toEqual([])
       expect(planner.errors).toEqual([])
@@ -80,16 +77,11 @@ describe.runIf(hasBrowser)(`the screens${withoutBrowser}`, () => {
     async (width) => {
       const planner = await openPlanner(browser(), scratch(), { viewport: { width, height: 800 } })
       await tour(planner.page, async (screen) => {
-        const wide = await planner.page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
-        expect(wide, `${screen} is wider than the window`).toBeLessThanOrEqual(0)
-        const small = await planner.page.evaluate(() =>
-          [...document.querySelectorAll('button, input:not([type="checkbox"]), select, nav a, .tick')]
-            .filter((control) => control.getClientRects().length > 0)
-            .map((control) => ({
-              text: control.textContent ?? '',
-              height: control.getBoundingClientRect().height,
-            }))
-            .filter(({ height }) => height < 40),
+        expect(await tooWide(planner.page), `${screen} is wider than the window`).toBeLessThanOrEqual(0)
+        const small = await tooLow(
+          planner.page,
+          'button, input:not([type="checkbox"]), select, nav a, .tick',
+          40,
         )
         expect(small, screen).toEqual([])
       })

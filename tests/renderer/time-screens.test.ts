@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright'
 import { describe, expect, test } from 'vitest'
 import { hasBrowser, openPlanner, type Planner, usingBrowser, withoutBrowser } from '../support/browser.ts'
+import { axeFaults, tooLow, tooWide } from '../support/screen-checks.ts'
 import { scratch } from '../support/store.ts'
 import { deliver, openWorkroom, toTheCommission, toWhatItCameTo, toYourTimes } from '../support/undertunic.ts'
 
@@ -50,10 +50,7 @@ describe.runIf(hasBrowser)(`the screens of time${withoutBrowser}`, () => {
       const planner = await openPlanner(browser(), scratch(), { colorScheme, reducedMotion: 'reduce' })
       const found: string[] = []
       await tour(planner, async (screen) => {
-        const { violations } = await new AxeBuilder({ page: planner.page })
-          .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'])
-          .analyze()
-        found.push(...violations.map(({ id, nodes }) => `${screen}: ${id} at ${nodes[0]!.target}`))
+        found.push(...(await axeFaults(planner.page)).map((fault) => `${screen}: ${fault}`))
       })
       expect(found).toEqual([])
       expect(planner.errors).toEqual([])
@@ -67,21 +64,9 @@ describe.runIf(hasBrowser)(`the screens of time${withoutBrowser}`, () => {
     async (width) => {
       const planner = await openPlanner(browser(), scratch(), { viewport: { width, height: 800 } })
       await tour(planner, async (screen) => {
-        const wide = await planner.page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
-        expect(wide, `${screen} is wider than the window`).toBeLessThanOrEqual(0)
-        const small = await planner.page.evaluate(() =>
-          [
-            ...document.querySelectorAll(
-              'button, .button, input:not([type="checkbox"]), select, summary, nav a, .tick',
-            ),
-          ]
-            .filter((control) => control.getClientRects().length > 0)
-            .map((control) => ({
-              text: control.textContent ?? '',
-              height: control.getBoundingClientRect().height,
-            }))
-            .filter(({ height }) => height < 43.9),
-        )
+        expect(await tooWide(planner.page), `${screen} is wider than the window`).toBeLessThanOrEqual(0)
+        const controls = 'button, .button, input:not([type="checkbox"]), select, summary, nav a, .tick'
+        const small = await tooLow(planner.page, controls, 43.9)
         expect(small, screen).toEqual([])
       })
       await planner.close()

@@ -233,6 +233,19 @@ describe('the workroom’s costs', () => {
     expect(settings.rates.overheadPerHour).toEqual({ minor: 600, currency: 'GBP' })
   })
 
+  test('and densities that she sets are sewn by; the usual ones are told beside them', async () => {
+    const room = await begun()
+    type Settings = { settings: { ways: { density: object } }; usual: { density: Record<string, number> } }
+    await room.done('settings.set', { revision: 0, changes: { ways: { density: { lockstitch301: 6 } } } })
+    const { settings, usual } = await room.done<Settings>('settings.get')
+    expect(settings.ways.density).toEqual({ lockstitch301: 6 })
+    expect(usual.density.lockstitch301).toBe(4)
+    const { snapshot } = await room.save([room.line])
+    const rows = snapshot.lines[0]!.estimate.sewing.rows.filter(({ stitch }) => stitch === 'lockstitch301')
+    expect(rows.length).toBeGreaterThan(0)
+    for (const { density } of rows) expect(density).toBe(6)
+  })
+
   test('and standards that the maker sets are what is reckoned with, until she takes them back', async () => {
     const room = await begun()
     const hours = async () =>

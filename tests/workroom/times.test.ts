@@ -274,6 +274,27 @@ describe('a delivered commission', () => {
     expect(advice.map(({ code }) => code)).toContain('plan.advice.raise')
   })
 
+  test('holds the cloth it took against its share of a length that it was cut from with others', async () => {
+    const room = await begun()
+    const lines = [room.line, { ...room.line, construction: 'hood' }]
+    const { quote } = await room.done<{
+      quote: Id & {
+        snapshot: { shared?: object[]; lines: { estimate: { price: { lines: { amount: object }[] } } }[] }
+      }
+    }>('quote.save', { customerId: room.client.id, lines })
+    expect(quote.snapshot.shared).toHaveLength(1)
+    const { commission } = await room.done<{ commission: Commission }>('quote.accept', { id: quote.id })
+    const [tunic] = commission.garments
+    const look = async () =>
+      (await room.done<Account>('commission.account', { id: commission.id })).garments[0]!.account
+    const share = (await look()).cloth!.quoted
+    // As much as it pays for: the materials come out as they were quoted.
+    await room.done('garment.took', { garmentId: tunic!.id, cloth: share })
+    type Cost = { quoted: object; actual: object }
+    const { materials } = (await look()) as unknown as { materials: Cost }
+    expect(materials.actual).toEqual(materials.quoted)
+  })
+
   test('is none of them while nothing is delivered', async () => {
     const room = await begun()
     await room.accepted()

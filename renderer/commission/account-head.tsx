@@ -1,0 +1,20 @@
+import type { PhraseCode } from '../../core/words/phrase.ts'
+import { useTell } from '../workroom.tsx'
+
+/** Head of a table that holds what was quoted against what it came to. */
+export function AccountHead({ difference = false }: { difference?: boolean }) {
+  const tell = useTell()
+  const columns = ['quoted', 'actual', ...(difference ? ['difference'] : [])]
+  return (
+    <thead>
+      <tr>
+        <td />
+        {columns.map((column) => (
+          <th key={column} scope="col" className="amount">
+            {tell(`times.account.${column}` as PhraseCode)}
+          </th>
+        ))}
+      </tr>
+    </thead>
+  )
+}

@@ -1,6 +1,6 @@
 import { oddsUnder } from '../sew/minutes.ts'
 import type { Minutes } from '../sew/types.ts'
-import { addMoney, type Money, payFor, shareOf, subtractMoney } from '../words/money.ts'
+import { addMoney, type Money, payAtLeast, payFor, shareOf, subtractMoney } from '../words/money.ts'
 import type { Earning, Rates } from './types.ts'
 
 type Terms = Pick<Rates, 'overheadPerHour' | 'targetPerHour'>
@@ -25,7 +25,7 @@ export function earningOf(
   { targetPerHour, overheadPerHour }: Terms,
 ): Earning {
   const wanted = addMoney(targetPerHour, overheadPerHour)
-  const floor = addMoney(materials, payFor(wanted, Math.ceil(hours.p80)))
+  const floor = addMoney(materials, payAtLeast(wanted, Math.ceil(hours.p80)))
   const left = net.minor - materials.minor
   // Minutes the price pays for; only a comparison, so that no amount is made of it.
   const paid = wanted.minor === 0 ? Number.POSITIVE_INFINITY : (60 * left) / wanted.minor

@@ -49,6 +49,12 @@ export const priceOfLength = (perMetre: Money, mm: number): Money =>
 export const payFor = (perHour: Money, minutes: number): Money =>
   shareOf(perHour, Math.round(minutes * 100), 6000)
 
+/** The least whole amount that pays whole minutes at no less than an hourly rate. */
+export function payAtLeast(perHour: Money, minutes: number): Money {
+  const pay = payFor(perHour, minutes)
+  return pay.minor * 60 < perHour.minor * minutes ? { ...pay, minor: pay.minor + 1 } : pay
+}
+
 /** A part given in basis points (1/100 of a per cent). */
 export const partOf = (amount: Money, basisPoints: number): Money => shareOf(amount, basisPoints, 10_000)
 

@@ -61,7 +61,7 @@ describe('what a price earns', () => {
           expect(at(net + more).under).toBeLessThanOrEqual(at(net).under + 1e-9)
           expect(at(net).under).toBeGreaterThanOrEqual(0)
           expect(at(net).under).toBeLessThanOrEqual(1)
-          expect(at(at(net).floor.minor).under).toBeLessThanOrEqual(0.2 + 0.01)
+          expect(at(at(net).floor.minor).under).toBeLessThanOrEqual(0.2 + 1e-9)
           const higher = { ...terms, targetPerHour: gbp(1500) }
           expect(earningOf(gbp(net), gbp(3000), hours, higher).floor.minor).toBeGreaterThanOrEqual(
             at(net).floor.minor,

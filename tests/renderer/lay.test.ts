@@ -44,7 +44,7 @@ describe.runIf(hasBrowser)(`the lay on screen${withoutBrowser}`, () => {
 
   test('leaves the desk as it was when the thread that searches dies, and says so', async () => {
     const dying = new URL('../support/dying-search.ts', import.meta.url)
-    const { page, errors, close } = await openPlanner(browser(), scratch(), {}, dying)
+    const { page, errors, close } = await openPlanner(browser(), scratch(), { thread: dying })
     await toTheDesk(page)
     const reckoned = await price(page).textContent()
     await page.getByRole('button', { name: 'Look for a shorter lay' }).click()

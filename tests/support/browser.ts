@@ -43,22 +43,30 @@ export type Planner = {
   close(): Promise<void>
 }
 
-/**
- * The planner as `npm start` serves it, with a page of it open.
- * @param entry of the store's thread, where a test has one of its own
- */
+type Opened = BrowserContextOptions & {
+  /** The store's thread, where a test has one of its own. */
+  thread?: URL
+  /** The instant at which the planner is opened, for store and page, if that is not now. */
+  at?: string
+}
+
+const THREAD = new URL('../../electron/store-thread.ts', import.meta.url)
+const DATED = new URL('./dated-thread.ts', import.meta.url)
+
+/** The planner as `npm start` serves it, with a page of it open. */
 export async function openPlanner(
   browser: Browser,
   folder: string,
-  options: BrowserContextOptions = {},
-  entry = new URL('../../electron/store-thread.ts', import.meta.url),
+  { at, thread = at === undefined ? THREAD : DATED, ...options }: Opened = {},
 ): Promise<Planner> {
-  const store = startStore(folder, entry)
+  if (at !== undefined) process.env.TEST_NOW = at
+  const store = startStore(folder, thread)
   const entered = await store.enter('own')
   if (!entered.ok) throw new Error(entered.error.message)
   const server = await serveLoopback(store, screenFolder)
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options })
   const page = await context.newPage()
+  if (at !== undefined) await page.clock.setFixedTime(at)
   const errors: string[] = []
   page.on('console', (message) => message.type() === 'error' && errors.push(message.text()))
   page.on('pageerror', (error) => errors.push(error.message))

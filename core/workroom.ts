@@ -8,6 +8,7 @@ import { clothRequests } from './workroom/cloths.ts'
 import { commissionRequests } from './workroom/commissions.ts'
 import { cuttingRequests } from './workroom/cutting.ts'
 import { deliveryRequests } from './workroom/deliveries.ts'
+import { drawerRequests } from './workroom/drawer.ts'
 import { findingRequests } from './workroom/finding.ts'
 import { fittingRequests } from './workroom/fittings.ts'
 import { garmentRequests } from './workroom/garments.ts'
@@ -22,12 +23,17 @@ import { ownConstructionRequests } from './workroom/own-constructions.ts'
 import { paperRequests } from './workroom/papers.ts'
 import { moneyRequests } from './workroom/payments.ts'
 import { peopleRequests } from './workroom/people.ts'
+import { promiseRequests } from './workroom/promises.ts'
 import { quoteRequests } from './workroom/quotes.ts'
 import { rateRequests } from './workroom/rates.ts'
+import { recentRequests } from './workroom/recent.ts'
+import { redraftRequests } from './workroom/redrafting.ts'
 import { remnantRequests } from './workroom/remnants.ts'
 import { settingsRequests } from './workroom/settings.ts'
 import { shoppingRequests } from './workroom/shopping.ts'
 import { stockRequests } from './workroom/stock.ts'
+import { testSquareRequests } from './workroom/test-squares.ts'
+import { tickRequests } from './workroom/ticks.ts'
 import { timerRequests } from './workroom/timers.ts'
 import { timeRequests } from './workroom/times.ts'
 import { todayRequests } from './workroom/today.ts'
@@ -44,10 +50,12 @@ export const requests = [
   ...measureRequests,
   ...measurementSetRequests,
   ...clothRequests,
+  ...testSquareRequests,
   ...garmentRequests,
   ...layRequests,
   ...quoteRequests,
   ...commissionRequests,
+  ...tickRequests,
   ...cuttingRequests,
   ...washingRequests,
   ...timeRequests,
@@ -57,12 +65,16 @@ export const requests = [
   ...changeRequests,
   ...calendarRequests,
   ...stockRequests,
+  ...promiseRequests,
   ...moneyRequests,
   ...todayRequests,
   ...findingRequests,
+  ...recentRequests,
+  ...drawerRequests,
   ...shoppingRequests,
   ...binRequests,
   ...fittingRequests,
+  ...redraftRequests,
   ...rateRequests,
   ...deliveryRequests,
   ...remnantRequests,

@@ -3,6 +3,8 @@ import type { PhraseCode } from '../core/words/phrase.ts'
 import type { Workroom } from './bridge/ask.ts'
 import { Button } from './parts/button.tsx'
 import { WhatItCameTo } from './rooms/accounts.tsx'
+import { Bin } from './rooms/bin.tsx'
+import { Books } from './rooms/books.tsx'
 import { Client } from './rooms/client.tsx'
 import { Clients } from './rooms/clients.tsx'
 import { Cloths } from './rooms/cloths.tsx'
@@ -14,6 +16,7 @@ import { Own } from './rooms/own.tsx'
 import { Plan } from './rooms/plan.tsx'
 import { Quote } from './rooms/quote.tsx'
 import { Quotes } from './rooms/quotes.tsx'
+import { Shopping } from './rooms/shopping.tsx'
 import { Times } from './rooms/times.tsx'
 import { Today } from './rooms/today.tsx'
 import { WorkroomSettings } from './rooms/workroom-settings.tsx'
@@ -92,15 +95,16 @@ function Rooms() {
 function roomAt({ room, id, query }: Place): ReactNode {
   switch (room) {
     case 'today':
-      return <Today />
+      return id === 'bin' ? <Bin /> : <Today />
     case 'clients':
       return id === undefined ? <Clients /> : <Client key={id} id={id} />
     case 'cloths':
-      return <Cloths />
+      return id === 'shopping' ? <Shopping /> : <Cloths />
     case 'quotes':
       return id === undefined ? <Quotes /> : <Quote key={id} id={id} />
     case 'commissions':
       if (id === 'accounts') return <WhatItCameTo />
+      if (id === 'books') return <Books />
       if (id === 'plan') return <Plan />
       return id === undefined ? (
         <Commissions />

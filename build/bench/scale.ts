@@ -68,6 +68,7 @@ const asked = ({ clients, cloths, measurementSets, commission }: Made): [string,
   ['shopping.list', {}],
   ['search.find', { text: 'orme tun' }],
   ['bin.list', {}],
+  ['recent.list', {}],
   [
     'garment.estimate',
     {

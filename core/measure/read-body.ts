@@ -22,7 +22,15 @@ export type WrittenMeasure =
  * contradicts another
  */
 export function readBody(written: Readonly<Record<string, WrittenMeasure>>, unit: LengthUnit): Body {
-  const body = readMeasures(written, unit)
+  return plausible(readMeasures(written, unit))
+}
+
+/**
+ * The same body, if it can be one.
+ *
+ * @throws Refusal at the measure that is outside every human size, or that contradicts another
+ */
+export function plausible(body: Body): Body {
   for (const [id, { mm }] of Object.entries(body.measures))
     refusingAt(id, () => refuseAbsurd(id as MeasureId, mm))
   refuseImpossible(lengthsOf(body))

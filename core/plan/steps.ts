@@ -30,6 +30,42 @@ export function plannedSteps({ draft, sewing }: Pick<Estimate, 'draft' | 'sewing
   })
 }
 
+type Standing = { id: string; key: string; doneAt: string | null; timed: boolean }
+
+/** What becomes of the steps of a garment that is drafted again. */
+export type StepChange = {
+  /** Steps that stay, with what the new plan says of them; those that are done keep what they were. */
+  kept: { id: string; step: PlannedStep }[]
+  added: PlannedStep[]
+  /** Ids of open steps that nothing asks for any more. */
+  gone: string[]
+}
+
+/**
+ * Brings the steps of a garment to a new plan. What is done stays done, and what time was spent on stays; steps that did not
+ * come from a plan are left alone.
+ *
+ * @param own whether a key is of a plan, and not of something that came up in the making
+ */
+export function stepsAfter(
+  standing: readonly Standing[],
+  planned: readonly PlannedStep[],
+  own: (key: string) => boolean,
+): StepChange {
+  const next = new Map(planned.map((step) => [step.key, step]))
+  const known = new Set(standing.map(({ key }) => key))
+  return {
+    kept: standing.flatMap(({ id, key, doneAt }) => {
+      const step = next.get(key)
+      return step === undefined || doneAt !== null ? [] : [{ id, step }]
+    }),
+    added: planned.filter(({ key }) => !known.has(key)),
+    gone: standing.flatMap(({ id, key, doneAt, timed }) =>
+      next.has(key) || doneAt !== null || timed || !own(key) ? [] : [id],
+    ),
+  }
+}
+
 export type StageState = { stage: Stage; steps: number; done: number; state: 'open' | 'begun' | 'done' }
 
 /** How far each stage is, in the order of the work; stages without steps are left out. */

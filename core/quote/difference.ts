@@ -11,8 +11,8 @@ export type Difference = {
 }
 
 /**
- * Pairs lines that are the same garment made the same way: of one construction, wearer, set of measures, choices, cloth and way of
- * sewing. Each is paired once.
+ * Pairs lines that are the same garment made the same way: of one construction, wearer, set of measures, choices, extras, cloth
+ * and way of sewing. Each is paired once.
  */
 export function sameLines(before: readonly QuoteLine[], after: readonly QuoteLine[]): Map<string, string> {
   const left = [...before]
@@ -37,12 +37,21 @@ export function differenceOf(before: QuoteSnapshot, after: QuoteSnapshot): Diffe
   }
 }
 
-const keyOf = ({ construction, wearer, measurementSet, asked, cloth, estimate }: QuoteLine): string =>
+const keyOf = ({
+  construction,
+  wearer,
+  measurementSet,
+  asked,
+  extras = {},
+  cloth,
+  estimate,
+}: QuoteLine): string =>
   JSON.stringify([
     construction,
     wearer.id,
     measurementSet.id,
     asked,
+    extras,
     cloth.id ?? cloth.name,
     estimate.finishPlan,
   ])

@@ -33,6 +33,8 @@ export type WorkroomSettings = {
   terms: string[]
   /** Sentence printed besides, when the customer brings the cloth. */
   broughtTerm: string
+  /** Whether the deposit is kept when an order is cancelled whose cloth is cut. Where it may be is a matter of local law. */
+  keepDepositOnceCut: boolean
 }
 
 /** Settings as a store may hold them: what later versions added may be missing. */
@@ -43,14 +45,14 @@ export type StoredSettings = Omit<WorkroomSettings, Later | 'rates'> &
         perHour: Omit<Rates['perHour'], 'attending'> & Partial<Pick<Rates['perHour'], 'attending'>>
       }
   }
-type Later = 'otherThreads' | 'ways' | 'yearly' | 'numbering' | 'broughtTerm'
+type Later = 'otherThreads' | 'ways' | 'yearly' | 'numbering' | 'broughtTerm' | 'keepDepositOnceCut'
 
 /** Settings with what later versions added. Amounts are of the workroom's own, so that no currency is mixed in. */
 export function completed(stored: StoredSettings, fresh: WorkroomSettings): WorkroomSettings {
   const { perHour } = stored.rates
-  const { otherThreads, ways, yearly, numbering, broughtTerm } = fresh
+  const { otherThreads, ways, yearly, numbering, broughtTerm, keepDepositOnceCut } = fresh
   return {
-    ...{ otherThreads, ways, numbering, broughtTerm, yearly: { ...yearly, costs: [] } },
+    ...{ otherThreads, ways, numbering, broughtTerm, keepDepositOnceCut, yearly: { ...yearly, costs: [] } },
     ...stored,
     rates: {
       targetPerHour: perHour.pressing,

@@ -78,6 +78,7 @@ export function quoteSnapshot({
     deposit: payments.find(({ when }) => when === 'acceptance')?.amount ?? noMoney(rates.currency),
     payments,
     terms: terms.filter((sentence) => sentence !== ''),
+    keepDepositOnceCut: settings.keepDepositOnceCut,
     ...(supersedes === undefined ? {} : { supersedes }),
   }
 }

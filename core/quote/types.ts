@@ -1,3 +1,4 @@
+import type { Extras } from '../draft/extras.ts'
 import type { ChoiceValue } from '../draft/types.ts'
 import type { OtherCloths } from '../lay/as-cut.ts'
 import type { Cloth, Lay, Purchase } from '../lay/types.ts'
@@ -46,6 +47,8 @@ export type QuoteLine = {
   description: Phrase[]
   /** Choices as the maker set them, before defaults were filled in. */
   asked: Record<string, ChoiceValue>
+  /** What the client also asked for. Quotes of old do not say. */
+  extras?: Extras
   cloth: QuotedCloth
   /** Cloths of their own for lining, interlining and facing, where there are any. */
   others?: OtherCloths<QuotedCloth>
@@ -98,6 +101,8 @@ export type QuoteSnapshot = {
   /** What is paid when; it sums to the total. Quotes of old name only the deposit. */
   payments?: { when: PaymentTime; amount: Money }[]
   terms: string[]
+  /** Whether the deposit is kept when the order is cancelled and its cloth is cut. Quotes of old do not say. */
+  keepDepositOnceCut?: boolean
   /** Number of the quote that this one replaces. */
   supersedes?: string
 }

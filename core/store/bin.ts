@@ -1,58 +1,33 @@
-import { and, desc, gt, isNotNull } from 'drizzle-orm'
+import { inArray } from 'drizzle-orm'
+import { changesSince } from './changes.ts'
 import type { Db } from './open.ts'
 import { commissionNote, fitting, picture, timeEntry } from './schema.ts'
 
-/** Things taken off since an instant, the latest first: notes, pictures, fittings, logged times. */
+const removedOf = (db: Db, entity: string, since: string): string[] => [
+  ...new Set(
+    changesSince(db, entity, since).flatMap(({ request, entityId }) =>
+      request.endsWith('.remove') ? [entityId] : [],
+    ),
+  ),
+]
+
+type Off<Row> = Row & { removedAt: string }
+const stillOff = <Row extends { removedAt: string | null }>(rows: readonly Row[]): Off<Row>[] =>
+  rows.flatMap((row) => (row.removedAt === null ? [] : [{ ...row, removedAt: row.removedAt }]))
+
+/**
+ * Things taken off since an instant and not put back: notes, pictures, fittings, logged times. They are looked up from
+ * the history, so that the tables themselves are not gone through.
+ */
 export function binSince(db: Db, since: string) {
-  const notes = db
-    .select()
-    .from(commissionNote)
-    .where(and(isNotNull(commissionNote.removedAt), gt(commissionNote.removedAt, since)))
-    .orderBy(desc(commissionNote.removedAt))
-    .all()
-  const pictures = db
-    .select()
-    .from(picture)
-    .where(and(isNotNull(picture.removedAt), gt(picture.removedAt, since)))
-    .all()
-  const fittings = db
-    .select()
-    .from(fitting)
-    .where(and(isNotNull(fitting.removedAt), gt(fitting.removedAt, since)))
-    .all()
-  const times = db
-    .select()
-    .from(timeEntry)
-    .where(and(isNotNull(timeEntry.removedAt), gt(timeEntry.removedAt, since)))
-    .all()
-  return [
-    ...notes.map(({ id, commissionId, text, removedAt }) => ({
-      kind: 'note' as const,
-      id,
-      commissionId,
-      words: text,
-      removedAt: removedAt!,
-    })),
-    ...pictures.map(({ id, commissionId, name, removedAt }) => ({
-      kind: 'picture' as const,
-      id,
-      commissionId,
-      words: name,
-      removedAt: removedAt!,
-    })),
-    ...fittings.map(({ id, commissionId, day, removedAt }) => ({
-      kind: 'fitting' as const,
-      id,
-      commissionId,
-      words: day,
-      removedAt: removedAt!,
-    })),
-    ...times.map(({ id, commissionId, minutes, removedAt }) => ({
-      kind: 'timeEntry' as const,
-      id,
-      commissionId,
-      words: String(Math.round(minutes)),
-      removedAt: removedAt!,
-    })),
-  ].sort((a, b) => (a.removedAt < b.removedAt ? 1 : -1))
+  const note = removedOf(db, 'note', since)
+  const image = removedOf(db, 'picture', since)
+  const fitted = removedOf(db, 'fitting', since)
+  const time = removedOf(db, 'timeEntry', since)
+  return {
+    notes: stillOff(db.select().from(commissionNote).where(inArray(commissionNote.id, note)).all()),
+    pictures: stillOff(db.select().from(picture).where(inArray(picture.id, image)).all()),
+    fittings: stillOff(db.select().from(fitting).where(inArray(fitting.id, fitted)).all()),
+    times: stillOff(db.select().from(timeEntry).where(inArray(timeEntry.id, time)).all()),
+  }
 }

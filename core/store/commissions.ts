@@ -1,7 +1,7 @@
-import { and, asc, count, desc, eq, inArray, isNull, lt, sql } from 'drizzle-orm'
+import { and, asc, count, desc, eq, gt, gte, inArray, isNull, lt, or, sql } from 'drizzle-orm'
 import { found, refuseStale } from './found.ts'
 import type { Db } from './open.ts'
-import { commission, garment, garmentActual, step } from './schema.ts'
+import { commission, garment, garmentActual, payment, step, timeEntryStep, timer } from './schema.ts'
 
 export type CommissionRow = typeof commission.$inferSelect
 export type GarmentRow = typeof garment.$inferSelect
@@ -20,6 +20,17 @@ export function insertCommission(
 
 export const getCommission = (db: Db, id: string, field?: string): CommissionRow =>
   found(db.select().from(commission).where(eq(commission.id, id)).get(), 'commission', id, field)
+
+/** Commissions by their ids. */
+export const commissionsById = (db: Db, ids: readonly string[]): Map<string, CommissionRow> =>
+  new Map(
+    db
+      .select()
+      .from(commission)
+      .where(inArray(commission.id, [...new Set(ids)]))
+      .all()
+      .map((row) => [row.id, row]),
+  )
 
 /** The newest commissions, of one state if it is said, the oldest of them first. */
 export const listCommissions = (
@@ -73,6 +84,25 @@ export const countCommissions = (db: Db): number => db.select({ rows: count() })
 export const openCommissions = (db: Db): CommissionRow[] =>
   db.select().from(commission).where(eq(commission.state, 'open')).orderBy(asc(commission.id)).all()
 
+/** Work handed over or called off since a day of which not all that was agreed is paid, the newest first. */
+export const unsettledCommissions = (db: Db, since: string, most: number): CommissionRow[] =>
+  db
+    .select()
+    .from(commission)
+    .where(
+      and(
+        inArray(commission.state, ['delivered', 'cancelled']),
+        or(gte(commission.deliveredDay, since), gte(commission.cancelledDay, since)),
+        gt(
+          commission.agreedMinor,
+          sql`(SELECT coalesce(sum(CASE ${payment.kind} WHEN 'refund' THEN -${payment.amountMinor} ELSE ${payment.amountMinor} END), 0) FROM ${payment} WHERE ${payment.commissionId} = ${commission.id})`,
+        ),
+      ),
+    )
+    .orderBy(desc(commission.id))
+    .limit(most)
+    .all()
+
 /** The garments of commissions, in order, but for those that were left out. */
 export const garmentsOf = (db: Db, commissionIds: readonly string[]): GarmentRow[] =>
   db
@@ -102,6 +132,25 @@ export const firstCut = (db: Db, garmentIds: readonly string[]): string | null =
     .where(and(inArray(step.garmentId, [...garmentIds]), eq(step.stage, 'cut')))
     .get()?.at ?? null
 
+/** By commission, the instant at which the first of its garments was cut, if one is. */
+export const firstCuts = (db: Db, commissionIds: readonly string[]): Map<string, string> =>
+  new Map(
+    db
+      .select({ id: garment.commissionId, at: sql<string | null>`min(${step.doneAt})` })
+      .from(garment)
+      .innerJoin(step, eq(step.garmentId, garment.id))
+      .where(
+        and(
+          inArray(garment.commissionId, [...commissionIds]),
+          isNull(garment.droppedAt),
+          eq(step.stage, 'cut'),
+        ),
+      )
+      .groupBy(garment.commissionId)
+      .all()
+      .flatMap(({ id, at }) => (at === null ? [] : [[id, at] as const])),
+  )
+
 /** Steps that are still to be done, in order. */
 export const openStepsOf = (db: Db, garmentIds: readonly string[]): StepRow[] =>
   db
@@ -124,6 +173,18 @@ export const stepsOfGarments = (db: Db, garmentIds: readonly string[]): StepRow[
     .where(inArray(step.garmentId, [...garmentIds]))
     .orderBy(asc(step.garmentId), asc(step.position))
     .all()
+
+/** The commissions that steps belong to, by the ids of the steps. */
+export const commissionsOfSteps = (db: Db, ids: readonly string[]): Map<string, string> =>
+  new Map(
+    db
+      .select({ id: step.id, commissionId: garment.commissionId })
+      .from(step)
+      .innerJoin(garment, eq(garment.id, step.garmentId))
+      .where(inArray(step.id, [...ids]))
+      .all()
+      .map(({ id, commissionId }) => [id, commissionId]),
+  )
 
 export const getStep = (db: Db, id: string, field?: string): StepRow =>
   found(db.select().from(step).where(eq(step.id, id)).get(), 'step', id, field)
@@ -176,4 +237,37 @@ export function markStep(db: Db, row: StepRow, done: { at: string; by: string } 
     .where(eq(step.id, row.id))
     .returning()
     .get()
+}
+
+/** Steps of a garment with whether any time was spent on them, or is just being spent. */
+export function standingSteps(db: Db, garmentId: string): (StepRow & { timed: boolean })[] {
+  const rows = stepsOfGarments(db, [garmentId])
+  const ids = rows.map(({ id }) => id)
+  const spent = db.select().from(timeEntryStep).where(inArray(timeEntryStep.stepId, ids)).all()
+  const timed = new Set([
+    ...spent.map(({ stepId }) => stepId),
+    ...(db.select().from(timer).get()?.stepIds ?? []),
+  ])
+  return rows.map((row) => ({ ...row, timed: timed.has(row.id) }))
+}
+
+export const insertSteps = (db: Db, rows: readonly (typeof step.$inferInsert)[]): void => {
+  for (const row of rows) db.insert(step).values(row).run()
+}
+
+/** What a step is and takes, written anew; its mark stays. */
+export function replanStep(
+  db: Db,
+  id: string,
+  to: Pick<StepRow, 'stage' | 'position' | 'name' | 'minutes' | 'work'>,
+): void {
+  const { stage, position, name, minutes, work } = to
+  db.update(step)
+    .set({ stage, position, name, minutes, work, revision: sql`${step.revision} + 1` })
+    .where(eq(step.id, id))
+    .run()
+}
+
+export const deleteStep = (db: Db, id: string): void => {
+  db.delete(step).where(eq(step.id, id)).run()
 }

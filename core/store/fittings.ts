@@ -1,4 +1,4 @@
-import { and, asc, desc, eq, gte, inArray, isNull } from 'drizzle-orm'
+import { and, asc, desc, eq, gte, inArray, isNull, min } from 'drizzle-orm'
 import { found, refuseStale } from './found.ts'
 import type { Db } from './open.ts'
 import { commission, fitting, laidAgain } from './schema.ts'
@@ -14,6 +14,18 @@ export const fittingsOf = (db: Db, commissionId: string): FittingRow[] =>
     .where(and(eq(fitting.commissionId, commissionId), isNull(fitting.removedAt)))
     .orderBy(asc(fitting.day), asc(fitting.time))
     .all()
+
+/** By commission, the instant at which its first fitting was written down, if one was held. */
+export const firstHeld = (db: Db, commissionIds: readonly string[]): Map<string, string> =>
+  new Map(
+    db
+      .select({ id: fitting.commissionId, at: min(fitting.heldAt) })
+      .from(fitting)
+      .where(and(inArray(fitting.commissionId, [...commissionIds]), isNull(fitting.removedAt)))
+      .groupBy(fitting.commissionId)
+      .all()
+      .flatMap(({ id, at }) => (at === null ? [] : [[id, at] as const])),
+  )
 
 /** Fittings still to be held of open work, from a day on, by day. */
 export const fittingsFrom = (db: Db, day: string) =>

@@ -13,6 +13,7 @@ import {
   fitting,
   forgotten,
   garment,
+  garmentDraft,
   measurementSet,
   picture,
   quote,
@@ -89,6 +90,13 @@ function forgetWork(db: Db, quoteIds: readonly string[], at: string): { hash: st
   db.delete(forgotten).where(inArray(forgotten.entityId, ids)).run()
   db.delete(commissionNote).where(inArray(commissionNote.commissionId, ids)).run()
   db.delete(picture).where(inArray(picture.commissionId, ids)).run()
+  const garments = db
+    .select({ id: garment.id })
+    .from(garment)
+    .where(inArray(garment.commissionId, ids))
+    .all()
+    .map((one) => one.id)
+  db.update(garmentDraft).set({ fittingId: null }).where(inArray(garmentDraft.garmentId, garments)).run()
   db.delete(fitting).where(inArray(fitting.commissionId, ids)).run()
   db.update(timeEntry).set({ note: '' }).where(inArray(timeEntry.commissionId, ids)).run()
   db.update(commission).set({ note: '' }).where(inArray(commission.id, ids)).run()
@@ -97,6 +105,22 @@ function forgetWork(db: Db, quoteIds: readonly string[], at: string): { hash: st
     const [smallHash, smallKind] = (small ?? '').split('.')
     return [{ hash, kind }, ...(smallKind === undefined ? [] : [{ hash: smallHash!, kind: smallKind }])]
   })
+}
+
+/** Garments that were drafted again for a wearer keep their pieces, but not her body. */
+function forgetDrafts(db: Db, wearerId: string): void {
+  const rows = db
+    .select({ draft: garmentDraft })
+    .from(garmentDraft)
+    .innerJoin(garment, eq(garment.id, garmentDraft.garmentId))
+    .innerJoin(quoteGarment, eq(quoteGarment.id, garment.quoteGarmentId))
+    .where(eq(quoteGarment.wearerId, wearerId))
+    .all()
+  for (const { draft } of rows)
+    db.update(garmentDraft)
+      .set({ body: { measures: {} }, estimate: withoutFit(draft.estimate) })
+      .where(eq(garmentDraft.id, draft.id))
+      .run()
 }
 
 /**
@@ -139,6 +163,7 @@ export function forgetClient(
     if (set.usedAt === null) db.delete(measurementSet).where(eq(measurementSet.id, set.id)).run()
     else db.update(measurementSet).set(NO_BODY).where(eq(measurementSet.id, set.id)).run()
   }
+  forgetDrafts(db, id)
   const pictures = forgetWork(db, quoteIds, at)
   for (const entityId of [id, ...quoteIds]) unindexed(db, entityId)
   // What is kept is frozen again.

@@ -1,4 +1,4 @@
-import { and, asc, eq, isNull } from 'drizzle-orm'
+import { and, asc, eq, inArray, isNull } from 'drizzle-orm'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 import { found, refuseStale } from './found.ts'
@@ -45,6 +45,17 @@ export function updateMeasurementSet(
     .returning()
     .get()
 }
+
+/** Whose sets are, by their ids. */
+export const clientsOfSets = (db: Db, ids: readonly string[]): Map<string, string> =>
+  new Map(
+    db
+      .select({ id: measurementSet.id, clientId: measurementSet.clientId })
+      .from(measurementSet)
+      .where(inArray(measurementSet.id, [...ids]))
+      .all()
+      .map(({ id, clientId }) => [id, clientId]),
+  )
 
 /** Those of a client's sets that were put aside. */
 export const retiredSetsOf = (db: Db, clientId: string): Set<string> =>

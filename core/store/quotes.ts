@@ -60,6 +60,29 @@ export const quoteNumbers = (db: Db, ids: readonly string[]): Map<string, string
       .map(({ id, number }) => [id, number]),
   )
 
+/** Number and customer of quotes, by their ids. */
+export const quotesInShort = (db: Db, ids: readonly string[]): Map<string, string> =>
+  new Map(
+    db
+      .select({ id: quote.id, number: quote.number, short: quoteState.short })
+      .from(quote)
+      .innerJoin(quoteState, eq(quoteState.quoteId, quote.id))
+      .where(inArray(quote.id, [...ids]))
+      .all()
+      .map(({ id, number, short }) => [id, `${number} ${short.customer}`]),
+  )
+
+/** Quotes as they were made, by their ids. */
+export const quoteSnapshots = (db: Db, ids: readonly string[]): Map<string, QuoteRow['snapshot']> =>
+  new Map(
+    db
+      .select({ id: quote.id, snapshot: quote.snapshot })
+      .from(quote)
+      .where(inArray(quote.id, [...new Set(ids)]))
+      .all()
+      .map(({ id, snapshot }) => [id, snapshot]),
+  )
+
 export function setQuoteState(db: Db, quoteId: string, state: QuoteState, at: string): void {
   db.update(quoteState).set({ state, at }).where(eq(quoteState.quoteId, quoteId)).run()
 }

@@ -1,4 +1,4 @@
-import { asc, eq } from 'drizzle-orm'
+import { and, asc, eq, isNull } from 'drizzle-orm'
 import { found } from './found.ts'
 import type { Db } from './open.ts'
 import { remnant } from './schema.ts'
@@ -17,11 +17,23 @@ export const listRemnants = (db: Db): RemnantRow[] => db.select().from(remnant).
 export const remnantsOfGarment = (db: Db, garmentId: string): RemnantRow[] =>
   db.select().from(remnant).where(eq(remnant.garmentId, garmentId)).orderBy(asc(remnant.offcut)).all()
 
-/** Notes when a remnant was used up, or that it is still there. */
-export const markRemnant = (db: Db, row: RemnantRow, usedAt: string | null): RemnantRow =>
+/** Notes when a remnant was used up, that it is still there, or where it lies. */
+export const changeRemnant = (
+  db: Db,
+  row: RemnantRow,
+  changes: Partial<Pick<RemnantRow, 'usedAt' | 'place' | 'stockId'>>,
+): RemnantRow =>
   db
     .update(remnant)
-    .set({ usedAt, revision: row.revision + 1 })
+    .set({ ...changes, revision: row.revision + 1 })
     .where(eq(remnant.id, row.id))
     .returning()
     .get()
+
+/** Takes the remnants of a garment off the shelf that are still there, as if they had never been kept; answers with them. */
+export const dropRemnants = (db: Db, garmentId: string): RemnantRow[] =>
+  db
+    .delete(remnant)
+    .where(and(eq(remnant.garmentId, garmentId), isNull(remnant.usedAt)))
+    .returning()
+    .all()

@@ -1,4 +1,5 @@
 import { asc, eq, inArray, isNull } from 'drizzle-orm'
+import { balanceOf } from '../plan/stock/balance.ts'
 import type { Move } from '../plan/stock/types.ts'
 import { found, refuseStale } from './found.ts'
 import type { Db } from './open.ts'
@@ -9,14 +10,20 @@ export type StockRow = typeof stockLength.$inferSelect
 export const listLengths = (db: Db): StockRow[] =>
   db.select().from(stockLength).orderBy(asc(stockLength.id)).all()
 
-/** Lengths that are on their way. */
-export const awaitedLengths = (db: Db): StockRow[] =>
-  db
+/** Lengths that are on their way; one that was called off has nothing left and does not come. */
+export function awaitedLengths(db: Db): StockRow[] {
+  const rows = db
     .select()
     .from(stockLength)
     .where(isNull(stockLength.arrivedDay))
     .orderBy(asc(stockLength.expectedDay))
     .all()
+  const ledgers = movesOf(
+    db,
+    rows.map(({ id }) => id),
+  )
+  return rows.filter(({ id }) => balanceOf(ledgers.get(id) ?? []).length > 0)
+}
 
 export const getLength = (db: Db, id: string, field?: string): StockRow =>
   found(db.select().from(stockLength).where(eq(stockLength.id, id)).get(), 'stockLength', id, field)

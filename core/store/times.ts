@@ -47,6 +47,17 @@ export const latestTimes = (db: Db, most: number): TimeEntry[] =>
       .reverse(),
   )
 
+/** The commissions that times were spent on, by the ids of the times. */
+export const commissionsOfTimes = (db: Db, ids: readonly string[]): Map<string, string> =>
+  new Map(
+    db
+      .select({ id: timeEntry.id, commissionId: timeEntry.commissionId })
+      .from(timeEntry)
+      .where(inArray(timeEntry.id, [...ids]))
+      .all()
+      .map(({ id, commissionId }) => [id, commissionId]),
+  )
+
 /** @throws Refusal when the revision is not the stored one */
 export function updateTime(
   db: Db,

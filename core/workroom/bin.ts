@@ -1,13 +1,19 @@
 import { z } from 'zod'
 import { binSince } from '../store/bin.ts'
+import { clientNames } from '../store/clients.ts'
+import { commissionsById } from '../store/commissions.ts'
 import { getFitting, updateFitting } from '../store/fittings.ts'
 import { getNote, getPicture, markPicture, updateNote } from '../store/notes.ts'
 import { getTime, updateTime } from '../store/times.ts'
+import { addDays, dayAt } from '../words/dates.ts'
+import { phrase } from '../words/phrase.ts'
+import { Refusal } from '../words/refusal.ts'
 import { accountsAnew } from './deliveries.ts'
 import { findableNote } from './finding.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { type Context, request } from './request.ts'
+import { settingsOf } from './settings.ts'
 
 /** Days for which what was taken off can be put back on its list. */
 const KEPT_DAYS = 30
@@ -17,12 +23,10 @@ export const binRequests = [
   request({
     name: 'bin.list',
     kind: 'query',
-    about: 'What was taken off in the last thirty days, the latest first: it can be put back.',
+    about:
+      'What was taken off in the last thirty days, the latest first, and until which day it stands here to be put back.',
     input: z.strictObject({}),
-    run: (_, { store, now }) => {
-      const since = new Date(Date.parse(now()) - KEPT_DAYS * 86_400_000).toISOString()
-      return { taken: binSince(store.db, since) }
-    },
+    run: (_, context) => ({ taken: takenOff(context), days: KEPT_DAYS }),
   }),
   request({
     name: 'bin.putBack',
@@ -30,12 +34,62 @@ export const binRequests = [
     about: 'Puts back a note, picture, fitting or logged time that was taken off.',
     input: z.strictObject({ kind: z.enum(KINDS), id: inputs.id }),
     run: ({ kind, id }, context) => {
+      refuseThere(kind, id, context)
       const before = PUT_BACK[kind](id, context)
       recorded(context, 'bin.putBack', kind, id, before, { removedAt: null })
       return { kind, id }
     },
   }),
 ]
+
+/** The beginning of a note, by which she knows it again. */
+const short = (text: string) => (text.length > 120 ? `${text.slice(0, 119)}…` : text)
+
+/** What was taken off and is not back, with the commission it belongs to. */
+function takenOff(context: Context) {
+  const { db } = context.store
+  const { timeZone } = settingsOf(context)
+  const since = new Date(Date.parse(context.now()) - KEPT_DAYS * 86_400_000).toISOString()
+  const { notes, pictures, fittings, times } = binSince(db, since)
+  const all = [
+    ...notes.map((row) => ({
+      kind: 'note' as const,
+      row,
+      what: phrase('bin.note', { text: short(row.text) }),
+    })),
+    ...pictures.map((row) => ({
+      kind: 'picture' as const,
+      row,
+      what: phrase('bin.picture', { name: row.name }),
+    })),
+    ...fittings.map((row) => ({
+      ...{ kind: 'fitting' as const, row },
+      what: phrase('bin.fitting', { day: { date: row.day } }),
+    })),
+    ...times.map((row) => ({
+      ...{ kind: 'timeEntry' as const, row },
+      what: phrase('bin.time', { time: { minutes: row.minutes }, day: { date: row.day } }),
+    })),
+  ]
+  const commissions = commissionsById(
+    db,
+    all.map(({ row }) => row.commissionId),
+  )
+  const names = clientNames(
+    db,
+    [...commissions.values()].map(({ customerId }) => customerId),
+  )
+  return all
+    .map(({ kind, row: { id, commissionId, removedAt }, what }) => {
+      const { number, customerId } = commissions.get(commissionId)!
+      const day = dayAt(removedAt, timeZone)
+      return {
+        ...{ kind, id, what, commissionId, number, customer: names.get(customerId) ?? '' },
+        ...{ removedAt, day, until: addDays(day, KEPT_DAYS) },
+      }
+    })
+    .sort((a, b) => (a.removedAt < b.removedAt ? 1 : -1))
+}
 
 const BACK = { removedAt: null }
 const PUT_BACK: Record<(typeof KINDS)[number], (id: string, context: Context) => unknown> = {
@@ -60,4 +114,11 @@ const PUT_BACK: Record<(typeof KINDS)[number], (id: string, context: Context) =>
     accountsAnew(before.commissionId, context)
     return before
   },
+}
+
+const GET = { note: getNote, picture: getPicture, fitting: getFitting, timeEntry: getTime }
+
+/** @throws Refusal when it was never taken off, or is back already */
+function refuseThere(kind: (typeof KINDS)[number], id: string, { store: { db } }: Context): void {
+  if (GET[kind](db, id).removedAt === null) throw new Refusal(phrase('refusal.bin.there'), 'id')
 }

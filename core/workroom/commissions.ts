@@ -1,5 +1,4 @@
 import { z } from 'zod'
-import { STAGES } from '../draft/types.ts'
 import { marksFrom, marksOf, nextStep, plannedSteps, stagesOf } from '../plan/steps.ts'
 import { timeLeft } from '../plan/time-left.ts'
 import { sameLines } from '../quote/difference.ts'
@@ -14,14 +13,10 @@ import {
   garmentsOf,
   garmentsOfCommission,
   getCommission,
-  getGarment,
-  getStep,
   insertCommission,
   listCommissions,
-  markStep,
   moveGarment,
   openStepsOf,
-  type StepRow,
   stageCounts,
   stepsOfGarments,
   updateCommission,
@@ -29,19 +24,16 @@ import {
 import { takeNumber } from '../store/counters.ts'
 import { getQuote, type QuoteStanding, quoteNumbers } from '../store/quotes.ts'
 import { COMMISSION_STATES } from '../store/schema.ts'
-import { phrase } from '../words/phrase.ts'
-import { Refusal } from '../words/refusal.ts'
-import { anyway, refuseCutting } from './cutting.ts'
 import { findableCommission } from './finding.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { paceOf } from './pace.ts'
 import { type Context, request } from './request.ts'
 import { settingsOf, today } from './settings.ts'
-import { cutFrom, releaseFor, reserveFor } from './stock.ts'
+import { releaseFor, reserveFor } from './stock.ts'
+import { waitingFor } from './waiting.ts'
 
 const byId = z.strictObject({ id: inputs.id })
-const oneStage = z.strictObject({ garmentId: inputs.id, stage: z.enum(STAGES) })
 
 export const commissionRequests = [
   request({
@@ -64,42 +56,6 @@ export const commissionRequests = [
     run: (asked, context) => ({
       commissions: atAGlance(listCommissions(context.store.db, asked), context),
     }),
-  }),
-  request({
-    name: 'step.tick',
-    kind: 'command',
-    about: 'Marks one step done. What speaks against cutting must be confirmed.',
-    input: byId.extend({ anyway }),
-    run: ({ id, anyway: warned }, context) => {
-      const { garmentId, stage } = getStep(context.store.db, id)
-      if (stage === 'cut') refuseCutting(garmentId, warned, context)
-      return tickOne(id, true, 'step.tick', context)
-    },
-  }),
-  request({
-    name: 'step.untick',
-    kind: 'command',
-    about: 'Marks one step open again.',
-    input: byId,
-    run: ({ id }, context) => tickOne(id, false, 'step.untick', context),
-  }),
-  request({
-    name: 'stage.tick',
-    kind: 'command',
-    about:
-      'Marks every step of a stage of a garment done: cut, sewn, hemmed. What speaks against cutting must be confirmed.',
-    input: oneStage.extend({ anyway }),
-    run: ({ anyway: warned, ...input }, context) => {
-      if (input.stage === 'cut') refuseCutting(input.garmentId, warned, context)
-      return tickStage(input, true, 'stage.tick', context)
-    },
-  }),
-  request({
-    name: 'stage.untick',
-    kind: 'command',
-    about: 'Marks every step of a stage of a garment open again.',
-    input: oneStage,
-    run: (input, context) => tickStage(input, false, 'stage.untick', context),
   }),
 ]
 
@@ -220,6 +176,7 @@ export function atAGlance(rows: readonly CommissionRow[], context: Context) {
     db,
     rows.map(({ customerId }) => customerId),
   )
+  const waiting = waitingFor({ rows, garments, open, stages }, context)
   const byCommission = Map.groupBy(garments, ({ commissionId }) => commissionId)
   return rows.map((row) => {
     const own = byCommission.get(row.id) ?? []
@@ -234,6 +191,7 @@ export function atAGlance(rows: readonly CommissionRow[], context: Context) {
           ...{ id, copy, title, wearer, cloth: clothName },
           ...marksFrom(stages.get(id) ?? []),
           next: left[0] === undefined ? null : { id: left[0].id, name: left[0].name, stage: left[0].stage },
+          waits: waiting.get(id) ?? [],
           left: timeLeft(left, pace),
         }
       }),
@@ -275,48 +233,4 @@ export function followed(row: CommissionRow, context: Context) {
     }),
     left: timeLeft(steps, pace),
   }
-}
-
-function tickOne(id: string, done: boolean, name: string, context: Context) {
-  const { db } = context.store
-  const row = getStep(db, id)
-  refuseClosed(row, context)
-  mark(row, done, name, context)
-  return { commission: followed(getCommission(db, getGarment(db, row.garmentId).commissionId), context) }
-}
-
-function tickStage(
-  { garmentId, stage }: z.output<typeof oneStage>,
-  done: boolean,
-  name: string,
-  context: Context,
-) {
-  const { db } = context.store
-  const { commissionId } = getGarment(db, garmentId, 'garmentId')
-  const steps = stepsOfGarments(db, [garmentId]).filter((step) => step.stage === stage)
-  if (steps.length === 0)
-    throw new Refusal(phrase('refusal.plan.noStage', { stage: phrase(`paper.stage.${stage}`) }), 'stage')
-  for (const row of steps) {
-    refuseClosed(row, context)
-    mark(row, done, name, context)
-  }
-  return { commission: followed(getCommission(db, commissionId), context) }
-}
-
-/** Ticks or unticks a step; one that is already so is left with its own date. */
-function mark(row: StepRow, done: boolean, name: string, context: Context): void {
-  if ((row.doneAt !== null) === done) return
-  // What was promised to it is cut now; taken back, the cut stays: cloth is not made whole by a tick.
-  if (done && row.stage === 'cut') cutFrom(row.garmentId, context)
-  const after = markStep(context.store.db, row, done ? { at: context.now(), by: context.actor } : null)
-  recorded(context, name, 'step', row.id, { doneAt: row.doneAt }, { doneAt: after.doneAt })
-}
-
-/** Marks a step done, as the maker would. */
-export const tickStep = (row: StepRow, context: Context): void => mark(row, true, 'step.tick', context)
-
-/** @throws Refusal when the commission is delivered or cancelled */
-function refuseClosed(row: StepRow, { store: { db } }: Context): void {
-  const { state, number } = getCommission(db, getGarment(db, row.garmentId).commissionId)
-  if (state !== 'open') throw new Refusal(phrase('refusal.plan.closed', { number }), 'id')
 }

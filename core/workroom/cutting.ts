@@ -1,12 +1,11 @@
 import { z } from 'zod'
 import { estimatesIn } from '../draft/construction.ts'
-import { lineAsTaken } from '../quote/options.ts'
 import { getCommission, getGarment, stepsOfGarments } from '../store/commissions.ts'
 import { cutPiecesOf, markPieceCut } from '../store/cut-pieces.ts'
-import { laidAgainFor } from '../store/fittings.ts'
 import { getQuote } from '../store/quotes.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
+import { laidAgainOf, lineAsMade } from './as-made.ts'
 import { constructionFor } from './constructions.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
@@ -65,10 +64,11 @@ export const cuttingRequests = [
 ]
 
 /** The copies of a garment's pieces, as its cutting sheet names them. */
-function copiesOf(garmentId: string, { store: { db } }: Context) {
+export function copiesOf(garmentId: string, { store }: Context) {
+  const { db } = store
   const garment = getGarment(db, garmentId, 'garmentId')
   const { snapshot } = getQuote(db, getCommission(db, garment.commissionId).quoteId)
-  const { draft } = lineAsTaken(snapshot, garment).estimate
+  const { draft } = lineAsMade(snapshot, garment, { store }).estimate
   return draft.pieces.flatMap(({ id, name, copies }) =>
     copies.map((copy) => ({ piece: id, copy: copy.id, name, copyName: copy.name })),
   )
@@ -97,14 +97,14 @@ const GUARD: Record<Guard, (garmentId: string, context: Context) => Why> = {
     const wash = stepsOfGarments(db, [garmentId]).find(({ key }) => key === 'wash')
     return wash !== undefined && wash.doneAt === null ? phrase('refusal.plan.unwashed') : undefined
   },
-  unmeasured: (garmentId, { store: { db } }) => {
-    const { cloth, estimate } = lineOf(garmentId, db)
+  unmeasured: (garmentId, context) => {
+    const { cloth, estimate } = lineOf(garmentId, context)
     const shrinks = cloth.warpShrinkage > 0 || cloth.weftShrinkage > 0
     if (!shrinks || estimate.lay.placements.length === 0) return undefined
-    return laidAgainFor(db, garmentId) === undefined ? phrase('refusal.plan.unmeasured') : undefined
+    return laidAgainOf(garmentId, context) === undefined ? phrase('refusal.plan.unmeasured') : undefined
   },
   estimated: (garmentId, context) => {
-    const { body, construction } = lineOf(garmentId, context.store.db)
+    const { body, construction } = lineOf(garmentId, context)
     const guessed = estimatesIn(constructionFor(construction, context), body)
     const [first] = guessed
     if (first === undefined) return undefined
@@ -113,8 +113,9 @@ const GUARD: Record<Guard, (garmentId: string, context: Context) => Why> = {
   },
 }
 
-function lineOf(garmentId: string, db: Context['store']['db']) {
+function lineOf(garmentId: string, { store }: Context) {
+  const { db } = store
   const garment = getGarment(db, garmentId, 'garmentId')
   const { snapshot } = getQuote(db, getCommission(db, garment.commissionId).quoteId)
-  return lineAsTaken(snapshot, garment)
+  return lineAsMade(snapshot, garment, { store })
 }

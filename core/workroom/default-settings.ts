@@ -33,4 +33,5 @@ export const DEFAULT_SETTINGS: WorkroomSettings = {
   ],
   broughtTerm:
     'Cloth you bring is washed and cut with the same care as ours, but its faults, its shrinking and its running short are not ours to make good.',
+  keepDepositOnceCut: true,
 }

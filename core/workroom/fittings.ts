@@ -1,12 +1,16 @@
 import { z } from 'zod'
+import { plausible, readMeasures } from '../measure/read-body.ts'
 import { getCommission, getGarment } from '../store/commissions.ts'
 import { fittingsOf, getFitting, insertFitting, updateFitting } from '../store/fittings.ts'
-import { getMeasurementSet } from '../store/measurement-sets.ts'
+import { getMeasurementSet, insertMeasurementSet } from '../store/measurement-sets.ts'
 import { phrase } from '../words/phrase.ts'
-import { Refusal } from '../words/refusal.ts'
+import { Refusal, refusingAt } from '../words/refusal.ts'
+import { madeNow } from './as-made.ts'
+import { stepsFromFitting, uncutFromFitting } from './fitting-steps.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { type Context, request } from './request.ts'
+import { settingsOf, today } from './settings.ts'
 import { minutesIn } from './times.ts'
 
 const seen = z.strictObject({ id: inputs.id, revision: inputs.revision })
@@ -55,7 +59,7 @@ export const fittingRequests = [
     run: ({ id, revision, ...to }, context) => {
       const before = getFitting(context.store.db, id)
       if (before.heldAt !== null) throw new Refusal(phrase('refusal.fitting.held'), 'day')
-      return changed('fitting.move', id, revision, to, context)
+      return changedFitting('fitting.move', id, revision, to, context)
     },
   }),
   request({
@@ -75,7 +79,43 @@ export const fittingRequests = [
       if (found.measurementSetId !== null) getMeasurementSet(db, found.measurementSetId, 'measurementSetId')
       const minutesAdded = added === undefined ? 0 : minutesIn(added)
       const heldAt = before.heldAt ?? context.now()
-      return changed('fitting.hold', id, revision, { ...found, minutesAdded, heldAt }, context)
+      const held = changedFitting('fitting.hold', id, revision, { ...found, minutesAdded, heldAt }, context)
+      uncutFromFitting(held.fitting, before, context)
+      return held
+    },
+  }),
+  request({
+    name: 'fitting.measure',
+    kind: 'command',
+    about:
+      'Takes a few measures anew at a fitting: a new set of the wearer, the others carried over from the one in use.',
+    input: z.strictObject({
+      id: inputs.id,
+      garmentId: inputs.id.describe('the garment that was tried on'),
+      measures: inputs.measures,
+      unit: inputs.unit.optional(),
+    }),
+    run: ({ id, garmentId, measures, ...given }, context) => {
+      const { db } = context.store
+      const unit = given.unit ?? settingsOf(context).letterhead.unit
+      const fitting = getFitting(db, id)
+      const { measurementSet, wearer } = madeNow(getGarment(db, garmentId, 'garmentId'), context)
+      const before = getMeasurementSet(db, measurementSet.id)
+      const changed = refusingAt('measures', () => readMeasures(measures, unit)).measures
+      if (Object.keys(changed).length === 0)
+        throw new Refusal(phrase('refusal.fitting.noMeasures'), 'measures')
+      const body = refusingAt('measures', () => plausible({ measures: { ...before.measures, ...changed } }))
+      const set = insertMeasurementSet(db, {
+        ...{ id: context.newId(), clientId: wearer.id, unit, day: today(context), measures: body.measures },
+        ...{ takenBy: before.takenBy, over: before.over, note: before.note, remarks: before.remarks },
+        ...{ notes: before.notes, proportionsOf: before.proportionsOf, supersedes: before.id },
+        createdAt: context.now(),
+      })
+      recorded(context, 'fitting.measure', 'measurementSet', set.id, null, set)
+      return {
+        measurementSet: set,
+        ...changedFitting('fitting.measure', id, fitting.revision, { measurementSetId: set.id }, context),
+      }
     },
   }),
   request({
@@ -84,11 +124,11 @@ export const fittingRequests = [
     about: 'Takes a fitting off. It can be put back.',
     input: seen,
     run: ({ id, revision }, context) =>
-      changed('fitting.remove', id, revision, { removedAt: context.now() }, context),
+      changedFitting('fitting.remove', id, revision, { removedAt: context.now() }, context),
   }),
 ]
 
-function changed(
+function changedFitting(
   name: string,
   id: string,
   revision: number,
@@ -97,6 +137,7 @@ function changed(
 ) {
   const before = getFitting(context.store.db, id)
   const fitting = updateFitting(context.store.db, before, revision, changes)
+  stepsFromFitting(fitting, context)
   recorded(context, name, 'fitting', id, before, fitting)
   return { fitting }
 }

@@ -7,7 +7,6 @@ import { printPdf } from '../paper/pdf.ts'
 import { quoteSheet } from '../paper/quote-sheet.ts'
 import type { GarmentSheet } from '../paper/sheet.ts'
 import { workOrder } from '../paper/work-order.ts'
-import { lineAsTaken } from '../quote/options.ts'
 import { attachmentPath, putAttachment, readAttachment } from '../store/attachments.ts'
 import { getClient } from '../store/clients.ts'
 import { getCommission, getGarment, stepsOfGarments } from '../store/commissions.ts'
@@ -21,13 +20,13 @@ import {
 import { getMeasurementSet } from '../store/measurement-sets.ts'
 import { getQuote } from '../store/quotes.ts'
 import type { DocumentKind } from '../store/schema.ts'
+import { isAlone, lineAsCut, lineAsMade } from './as-made.ts'
 import { constructionFor } from './constructions.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { measuresFor, sizesOf } from './measures.ts'
 import { type Context, request } from './request.ts'
 import { readerOf, settingsOf, today } from './settings.ts'
-import { lineAsCut } from './washing.ts'
 
 const byId = z.strictObject({ id: inputs.id })
 
@@ -130,14 +129,13 @@ async function garmentPaper(
   const garment = getGarment(db, garmentId, 'garmentId')
   const commission = getCommission(db, garment.commissionId)
   const { snapshot } = getQuote(db, commission.quoteId)
-  const quoted = lineAsTaken(snapshot, garment)
-  const line = lineAsCut(quoted, garmentId, context)
+  const line = lineAsCut(lineAsMade(snapshot, garment, context), garmentId, context)
   const steps = stepsOfGarments(db, [garmentId])
   const { choices } = constructionFor(line.construction, context)
-  // Measured after the wash it lies on its own length, whatever it shared by the quote.
+  // Measured after the wash or drafted again, it lies on its own length, whatever it shared by the quote.
   const { shared: _, ...alone } = snapshot
   const sheet = lay({
-    snapshot: line === quoted ? snapshot : alone,
+    snapshot: isAlone(garmentId, context) ? alone : snapshot,
     line,
     commissionNumber: commission.number,
     copy: garment.copy,

@@ -1,26 +1,16 @@
 import { z } from 'zod'
-import { settledOnCancel } from '../plan/money/cancelled.ts'
 import { creditNoteFor } from '../plan/money/credit-note.ts'
 import { toCsv } from '../plan/money/csv.ts'
-import { dueNow, remindOn } from '../plan/money/due.ts'
 import { type Invoice, invoiceOf, lackingOn } from '../plan/money/invoice.ts'
 import { balanceOf, enterPayment } from '../plan/money/payments.ts'
 import { type Receipt, receiptFor } from '../plan/money/receipt.ts'
 import { numberIn } from '../plan/money/series.ts'
-import {
-  PAYMENT_EVENTS,
-  PAYMENT_METHODS,
-  type Part,
-  type Payment,
-  type Reached,
-} from '../plan/money/types.ts'
+import { PAYMENT_EVENTS, PAYMENT_METHODS } from '../plan/money/types.ts'
 import { yearRows } from '../plan/money/year.ts'
 import { lineAsTaken } from '../quote/options.ts'
-import { scheduleFor } from '../quote/schedule.ts'
 import { getClient } from '../store/clients.ts'
-import { type CommissionRow, firstCut, garmentsOf, getCommission } from '../store/commissions.ts'
+import { type CommissionRow, garmentsOf, getCommission } from '../store/commissions.ts'
 import { takeNumber } from '../store/counters.ts'
-import { fittingsOf } from '../store/fittings.ts'
 import {
   getInvoice,
   insertInvoice,
@@ -32,16 +22,12 @@ import {
   paymentsOf,
 } from '../store/money.ts'
 import { getQuote } from '../store/quotes.ts'
-import { dayAt } from '../words/dates.ts'
-import { noMoney } from '../words/money.ts'
 import { say } from '../words/say.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
+import { agreedOn, moneyOf, paymentOf } from './money-of.ts'
 import { type Context, request } from './request.ts'
 import { readerOf, settingsOf, today } from './settings.ts'
-
-/** Days after which what is due is asked for again (common practice). */
-const REMIND_AFTER = 14
 
 const commissionOnly = z.strictObject({ commissionId: inputs.id })
 
@@ -129,65 +115,6 @@ export const moneyRequests = [
     },
   }),
 ]
-
-const paymentOf = ({ id, day, kind, amountMinor, currency, method, due }: PaymentRow): Payment => ({
-  ...{ id, day, kind, method: method as Payment['method'], for: due },
-  amount: { minor: amountMinor, currency },
-})
-
-const agreedOn = ({ agreedMinor, currency }: CommissionRow) => ({ minor: agreedMinor, currency })
-
-/** The parts in which a commission is paid: those of its quote, spread anew where the customer took an option. */
-function scheduleOf(row: CommissionRow, { store: { db } }: Context): Part[] {
-  return row.schedule.length > 0
-    ? row.schedule
-    : scheduleFor(getQuote(db, row.quoteId).snapshot, agreedOn(row))
-}
-
-/** Which events have come, each with its day. */
-function reachedBy(row: CommissionRow, context: Context): Reached {
-  const { db } = context.store
-  const { timeZone } = settingsOf(context)
-  const garments = garmentsOf(db, [row.id]).map(({ id }) => id)
-  const dayOf = (at: string | null | undefined) => (at ? dayAt(at, timeZone) : undefined)
-  const cutting = dayOf(firstCut(db, garments))
-  const fitting = dayOf(
-    fittingsOf(db, row.id)
-      .flatMap(({ heldAt }) => heldAt ?? [])
-      .sort()[0],
-  )
-  return {
-    acceptance: row.day,
-    ...(cutting === undefined ? {} : { cutting }),
-    ...(fitting === undefined ? {} : { fitting }),
-    ...(row.deliveredDay === null ? {} : { delivery: row.deliveredDay }),
-  }
-}
-
-/** How the money of a commission stands. */
-export function moneyOf(row: CommissionRow, context: Context) {
-  const { db } = context.store
-  const rows = paymentsOf(db, [row.id])
-  const payments = rows.map(paymentOf)
-  const total = agreedOn(row)
-  const schedule = scheduleOf(row, context)
-  const reached = reachedBy(row, context)
-  const due = dueNow({ total, schedule }, payments, reached)
-  const cutYet = reached.cutting !== undefined
-  const { paid } = balanceOf(total, payments)
-  const deposit = schedule.find(({ when }) => when === 'acceptance')?.amount ?? noMoney(total.currency)
-  return {
-    ...balanceOf(total, payments),
-    ...{ due: due.due, parts: due.parts },
-    since: due.since,
-    remind: remindOn(due, REMIND_AFTER),
-    payments: rows,
-    invoices: invoicesOf(db, row.id).map(({ id, number, kind, day, cancels, snapshot }) => ({
-      ...{ id, number, kind, day, cancels, total: (snapshot as Invoice).total },
-    })),
-    ifCancelled: settledOnCancel({ deposit, paid, cutYet, keepDepositOnceCut: true }),
-  }
-}
 
 /** The next number of a series of papers, year by year. */
 const nextNumber = (letter: 'I' | 'R', day: string, { store }: Context) =>

@@ -225,6 +225,7 @@ function lineOf(asked: Counted, context: Context): LineDraft {
     quantity: asked.quantity,
     construction: construction.id,
     title: titleOf(construction),
+    ...(Object.keys(asked.extras).length === 0 ? {} : { extras: asked.extras }),
     ...(asked.price.tax === undefined ? {} : { taxBasisPoints: asked.price.tax }),
     options: asked.options.map((given, i) =>
       refusingAt(`options.${i}`, () => {

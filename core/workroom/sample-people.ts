@@ -108,6 +108,7 @@ export const CLOTHS = [
     fibre: 'linen',
     ...{ width: 1500, selvedge: 0, warpShrinkage: 0.05, weftShrinkage: 0.03, rightSide: false, nap: false },
     ...{ thickness: 0.4, increment: 100, priceMinor: 1650, currency: 'GBP' },
+    ...{ supplier: 'Weir Mill', leadDays: 8 },
     note: '185 g/m². Washed once at 60 °C before cutting.',
   },
   {
@@ -115,6 +116,7 @@ export const CLOTHS = [
     fibre: 'linen',
     ...{ width: 914.4, selvedge: 0, warpShrinkage: 0.06, weftShrinkage: 0.04, rightSide: false, nap: false },
     ...{ thickness: 0.5, increment: 100, priceMinor: 1320, currency: 'GBP' },
+    ...{ supplier: 'Oda Lind, weaver', leadDays: 21 },
     note: 'A yard wide. Unbleached, softens in the wash.',
   },
   {
@@ -122,6 +124,7 @@ export const CLOTHS = [
     fibre: 'wool',
     ...{ width: 1520, selvedge: 10, warpShrinkage: 0.04, weftShrinkage: 0.03, rightSide: true, nap: false },
     ...{ thickness: 1.1, increment: 100, priceMinor: 3400, currency: 'GBP' },
+    ...{ supplier: 'Weir Mill', leadDays: 12 },
     note: '340 g/m². Steamed, not washed hot.',
   },
 ] as const

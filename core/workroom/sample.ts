@@ -16,7 +16,7 @@ import { insertTime } from '../store/times.ts'
 import { findWorkroom, insertWorkroom, isEmpty } from '../store/workrooms.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
-import { commissionFrom, tickStep } from './commissions.ts'
+import { commissionFrom } from './commissions.ts'
 import { DEFAULT_SETTINGS } from './default-settings.ts'
 import { accountsAnew } from './deliveries.ts'
 import { findableClient, findableCloth } from './finding.ts'
@@ -24,7 +24,9 @@ import { recorded } from './history.ts'
 import { saveQuote } from './quotes.ts'
 import type { Context } from './request.ts'
 import { CLIENTS, CLOTHS, LETTERHEAD } from './sample-people.ts'
+import { stockUp } from './sample-stock.ts'
 import { today } from './settings.ts'
+import { tickStep } from './ticks.ts'
 
 /** Steps of the sample's open garment that are already done. */
 const DONE = ['wash', 'cut', 'shoulders', 'gores', 'gussets']
@@ -34,7 +36,7 @@ const PACE = 1.25
 const FORGOTTEN = 'pressSeams'
 
 /**
- * Four clients, three cloths, a quote that waits for its answer, a commission half done and one delivered.
+ * Four clients, three cloths and some of each in the house, a quote that waits for its answer, a commission half done and one delivered.
  * @throws Refusal when the store is not new: the sample is never mixed with a workroom's own work
  */
 export function makeSample(context: Context) {
@@ -119,6 +121,7 @@ export function makeSample(context: Context) {
     },
     context,
   )
+  stockUp(cloths, context)
   recorded(context, 'workroom.sample', 'workroom', workroom.id, null, { kind: 'sample' })
   return {
     clients: people.map(({ id }) => id),

@@ -1,15 +1,11 @@
 import { z } from 'zod'
-import { cancel, comeIn, correct, cut, measure, release, reserve } from '../plan/stock/acts.ts'
+import { cancel, comeIn, correct, cut, measure, reserve, uncut } from '../plan/stock/acts.ts'
 import { clothLength } from '../plan/stock/balance.ts'
-import { needOf } from '../plan/stock/need.ts'
 import { offerFor } from '../plan/stock/offer.ts'
 import type { ClothLength, Move } from '../plan/stock/types.ts'
 import { stockValue } from '../plan/stock/value.ts'
-import { lineAsTaken } from '../quote/options.ts'
-import type { QuoteLine } from '../quote/types.ts'
-import { getCloth, listCloths } from '../store/cloths.ts'
-import { getCommission, getGarment } from '../store/commissions.ts'
-import { getQuote } from '../store/quotes.ts'
+import { type ClothRow, getCloth, listCloths } from '../store/cloths.ts'
+import { dropRemnants } from '../store/remnants.ts'
 import {
   getLength,
   insertLength,
@@ -21,9 +17,12 @@ import {
   updateLength,
 } from '../store/stock.ts'
 import { readLength } from '../words/length.ts'
-import { refusingAt } from '../words/refusal.ts'
+import type { Money } from '../words/money.ts'
+import { phrase } from '../words/phrase.ts'
+import { Refusal, refusingAt } from '../words/refusal.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
+import { needFor } from './needs.ts'
 import { type Context, request } from './request.ts'
 import { settingsOf, today } from './settings.ts'
 
@@ -44,7 +43,7 @@ export const stockRequests = [
       const here = lengths.filter(({ row }) => row.arrivedDay !== null)
       return {
         lengths: lengths
-          .filter(({ length, row }) => used || length.length > 0 || row.arrivedDay === null)
+          .filter(({ length }) => used || length.length > 0)
           .map(({ row, length }) => ({ ...row, cloth: names.get(row.clothId) ?? '', ...shownOf(length) })),
         value: stockValue(
           here.map(({ length }) => length),
@@ -70,23 +69,15 @@ export const stockRequests = [
       expectedDay: inputs.day.optional(),
     }),
     run: (given, context) => {
-      const { db } = context.store
-      const cloth = getCloth(db, given.clothId, 'clothId')
+      const cloth = getCloth(context.store.db, given.clothId, 'clothId')
       const { unit } = settingsOf(context).letterhead
       const mm = refusingAt('length', () => readLength(given.length, unit))
       const width =
         given.width === undefined ? cloth.width : refusingAt('width', () => readLength(given.width!, unit))
-      const { place, note, orderedDay = null, expectedDay = null, washed } = given
-      const price = given.pricePerMetre ?? { minor: cloth.priceMinor, currency: cloth.currency }
-      const row = insertLength(db, {
-        ...{ id: context.newId(), clothId: cloth.id, width, place, note, orderedDay, expectedDay },
-        ...{ supplier: given.supplier === '' ? cloth.supplier : given.supplier },
-        ...{ priceMinor: price.minor, currency: price.currency, createdAt: context.now() },
-        washedAt: washed ? context.now() : null,
-        arrivedDay: orderedDay === null && expectedDay === null ? today(context) : null,
-      })
-      wrote(row, comeIn([], { day: today(context), mm, width, washed }), 'stock.add', context)
-      return { length: shown(row.id, context) }
+      const { place, note, supplier, orderedDay = null, expectedDay = null, washed, pricePerMetre } = given
+      const size = { mm, width, washed }
+      const more = { place, note, supplier, orderedDay, expectedDay, pricePerMetre }
+      return { length: shown(entered(cloth, size, more, 'stock.add', context).id, context) }
     },
   }),
   request({
@@ -149,50 +140,21 @@ export const stockRequests = [
     },
   }),
   request({
-    name: 'stock.offer',
-    kind: 'query',
-    about: 'Which lengths in stock would serve a garment, the shortest first; what to buy if none does.',
-    input: z.strictObject({ garmentId: inputs.id }),
-    run: ({ garmentId }, context) => {
-      const need = needFor(garmentId, context)
-      if (need === undefined) return { offered: { offers: [], others: [] } }
-      return { offered: offerFor(need.need, here(context), need.increment) }
-    },
-  }),
-  request({
-    name: 'stock.reserve',
+    name: 'stock.callOff',
     kind: 'command',
-    about: 'Promises part of a length to a garment: what it needs of it, if no length is said.',
-    input: z.strictObject({ id: inputs.id, garmentId: inputs.id, length: inputs.length.optional() }),
-    run: ({ id, garmentId, length }, context) => {
-      const { unit } = settingsOf(context).letterhead
+    about:
+      'Says that a length which was ordered will not come: what was promised of it is to be bought again.',
+    input: z.strictObject({ id: inputs.id }),
+    run: ({ id }, context) => {
       const row = getLength(context.store.db, id)
-      const ledger = ledgerOf(id, context)
-      const asked =
-        length === undefined
-          ? takesOf(garmentId, row, context)
-          : refusingAt('length', () => readLength(length, unit))
-      const act = { day: today(context), garmentId, mm: asked }
-      wrote(
-        row,
-        refusingAt('length', () => reserve(ledger, act)),
-        'stock.reserve',
+      if (row.arrivedDay !== null) throw new Refusal(phrase('refusal.stock.isHere'), 'id')
+      const { reservedFor } = lengthAt(id, context)
+      releaseFor(
+        reservedFor.map(({ garmentId }) => garmentId),
         context,
+        [id],
       )
-      return { length: shown(id, context) }
-    },
-  }),
-  request({
-    name: 'stock.release',
-    kind: 'command',
-    about: 'Lets go of what a length has promised to a garment.',
-    input: z.strictObject({ id: inputs.id, garmentId: inputs.id }),
-    run: ({ id, garmentId }, context) => {
-      const row = getLength(context.store.db, id)
-      const ledger = ledgerOf(id, context)
-      const held = cancel(ledger, { day: today(context), garmentId })
-      const act = { day: today(context), garmentId, mm: held?.mm ?? 0 }
-      wrote(row, held ?? release(ledger, act), 'stock.release', context)
+      wrote(row, correct(ledgerOf(id, context), { day: today(context), mm: 0 }), 'stock.callOff', context)
       return { length: shown(id, context) }
     },
   }),
@@ -219,7 +181,7 @@ const knownOf = ({ id, clothId, parentId, priceMinor, currency }: StockRow) => (
   ...(parentId === null ? {} : { parent: parentId }),
 })
 
-const ledgerOf = (id: string, { store: { db } }: Context): Move[] => movesOf(db, [id]).get(id) ?? []
+export const ledgerOf = (id: string, { store: { db } }: Context): Move[] => movesOf(db, [id]).get(id) ?? []
 
 const shownOf = ({ length, free, reserved, washed, reservedFor, usedBy, used }: ClothLength) => ({
   ...{ length, free, reserved, washed, used },
@@ -227,40 +189,42 @@ const shownOf = ({ length, free, reserved, washed, reservedFor, usedBy, used }: 
   usedBy: usedBy.map(({ garmentId, mm }) => ({ garmentId, mm })),
 })
 
-function shown(id: string, context: Context) {
-  const row = getLength(context.store.db, id)
-  return { ...row, ...shownOf(clothLength(knownOf(row), ledgerOf(id, context))) }
+export const lengthAt = (id: string, context: Context): ClothLength =>
+  clothLength(knownOf(getLength(context.store.db, id)), ledgerOf(id, context))
+
+export const shown = (id: string, context: Context) => ({
+  ...getLength(context.store.db, id),
+  ...shownOf(lengthAt(id, context)),
+})
+
+type More = Pick<StockRow, 'place' | 'note' | 'supplier' | 'orderedDay' | 'expectedDay'> & {
+  pricePerMetre?: Money | undefined
+}
+
+/** Enters a length of a cloth, here or on its way; what is not said of supplier and price is as in the book. */
+export function entered(
+  cloth: ClothRow,
+  size: { mm: number; width: number; washed: boolean },
+  { supplier, pricePerMetre, ...more }: More,
+  name: string,
+  context: Context,
+): StockRow {
+  const price = pricePerMetre ?? { minor: cloth.priceMinor, currency: cloth.currency }
+  const row = insertLength(context.store.db, {
+    ...{ ...more, id: context.newId(), clothId: cloth.id, width: size.width, createdAt: context.now() },
+    ...{ supplier: supplier === '' ? cloth.supplier : supplier },
+    ...{ priceMinor: price.minor, currency: price.currency },
+    washedAt: size.washed ? context.now() : null,
+    arrivedDay: more.orderedDay === null && more.expectedDay === null ? today(context) : null,
+  })
+  wrote(row, comeIn([], { ...size, day: today(context) }), name, context)
+  return row
 }
 
 /** Writes a move below a length's ledger. */
-function wrote({ id }: Pick<StockRow, 'id'>, move: Move, name: string, context: Context): void {
+export function wrote({ id }: Pick<StockRow, 'id'>, move: Move, name: string, context: Context): void {
   insertMove(context.store.db, { id: context.newId(), stockId: id, at: context.now() }, move)
   recorded(context, name, 'stockLength', id, null, move)
-}
-
-/** What a garment needs of its own cloth; nothing where that is not of the book, is the customer's, or none is cut. */
-export function needFor(garmentId: string, { store: { db } }: Pick<Context, 'store'>) {
-  const garment = getGarment(db, garmentId, 'garmentId')
-  const { snapshot } = getQuote(db, getCommission(db, garment.commissionId).quoteId)
-  return needOn(garmentId, lineAsTaken(snapshot, garment))
-}
-
-/** The same, where its line is at hand. */
-export function needOn(garmentId: string, { cloth, estimate }: QuoteLine) {
-  if (cloth.id === undefined || estimate.brought !== undefined || estimate.purchase.toBuy === 0)
-    return undefined
-  return {
-    need: needOf({ garmentId, clothId: cloth.id }, estimate.purchase, cloth),
-    increment: cloth.increment,
-  }
-}
-
-/** What a garment takes of a length, as that lies there. */
-function takesOf(garmentId: string, row: StockRow, context: Context): number {
-  const need = needFor(garmentId, context)
-  const length = clothLength(knownOf(row), ledgerOf(row.id, context))
-  const offer = need === undefined ? undefined : offerFor(need.need, [length], need.increment).offers[0]
-  return offer?.takes ?? length.free
 }
 
 /** Promises a garment of accepted work the shortest free length that is enough for it, if there is one. */
@@ -274,9 +238,13 @@ export function reserveFor(garmentId: string, context: Context): void {
   wrote(row, reserve(ledgerOf(row.id, context), act), 'stock.reserve', context)
 }
 
-/** Lets go of everything that was promised to garments which will not be made. */
-export function releaseFor(garmentIds: readonly string[], context: Context): void {
-  for (const id of lengthsWith(context.store.db, garmentIds))
+/** Lets go of everything that was promised to garments which will not be made, or of what some lengths promised them. */
+export function releaseFor(
+  garmentIds: readonly string[],
+  context: Context,
+  lengths: readonly string[] = lengthsWith(context.store.db, garmentIds),
+): void {
+  for (const id of lengths)
     for (const garmentId of garmentIds) {
       const move = cancel(ledgerOf(id, context), { day: today(context), garmentId })
       if (move !== undefined) wrote({ id }, move, 'stock.release', context)
@@ -286,10 +254,22 @@ export function releaseFor(garmentIds: readonly string[], context: Context): voi
 /** A garment is cut: what was promised to it is cut from its lengths. */
 export function cutFrom(garmentId: string, context: Context): void {
   for (const id of lengthsWith(context.store.db, [garmentId])) {
-    const ledger = ledgerOf(id, context)
-    const held = clothLength(knownOf(getLength(context.store.db, id)), ledger).reservedFor
-    const mine = held.find((one) => one.garmentId === garmentId)
+    const mine = lengthAt(id, context).reservedFor.find((one) => one.garmentId === garmentId)
     if (mine === undefined) continue
-    wrote({ id }, cut(ledger, { day: today(context), garmentId, mm: mine.mm }), 'stock.cut', context)
+    const act = { day: today(context), garmentId, mm: mine.mm }
+    wrote({ id }, cut(ledgerOf(id, context), act), 'stock.cut', context)
   }
+}
+
+/**
+ * A garment was never cut: its lengths have back what was cut from them, and it is promised to the garment again. What its
+ * cutting was said to have left is on no shelf, but for what was used up.
+ */
+export function uncutFrom(garmentId: string, context: Context): void {
+  const { db } = context.store
+  for (const id of lengthsWith(db, [garmentId]))
+    for (const move of uncut(ledgerOf(id, context), { day: today(context), garmentId }))
+      wrote({ id }, move, move.kind === 'uncut' ? 'stock.uncut' : 'stock.reserve', context)
+  for (const row of dropRemnants(db, garmentId))
+    recorded(context, 'remnants.drop', 'remnant', row.id, row, null)
 }

@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { clientNames } from '../store/clients.ts'
 import { listCloths } from '../store/cloths.ts'
-import { openCommissions } from '../store/commissions.ts'
+import { type CommissionRow, openCommissions, unsettledCommissions } from '../store/commissions.ts'
 import { fittingsFrom } from '../store/fittings.ts'
 import { listQuotes } from '../store/quotes.ts'
 import { awaitedLengths } from '../store/stock.ts'
@@ -9,13 +9,16 @@ import { runningTimer } from '../store/times.ts'
 import { addDays } from '../words/dates.ts'
 import { planFor } from './calendar.ts'
 import { atAGlance } from './commissions.ts'
-import { moneyOf } from './payments.ts'
+import { duesOf, remindOf } from './money-of.ts'
 import { type Context, request } from './request.ts'
 import { today } from './settings.ts'
 import { told } from './timers.ts'
 
 /** So many days ahead things are announced. */
 const AHEAD = 7
+/** Money for work that is closed is asked for so many days, and of so many commissions at a time. */
+const ASKED_FOR = 365
+const CLOSED = 20
 /** So many steps are named as next. */
 const NEXT = 6
 
@@ -85,18 +88,25 @@ function arriving(soon: string, { store: { db } }: Context) {
     }))
 }
 
-type Open = ReturnType<typeof openCommissions>
-
-/** Customers of whom money is due, and has been for long enough to ask. */
-const moneyDue = (open: Open, day: string, context: Context) =>
-  open.flatMap((row) => {
-    const { due, remind } = moneyOf(row, context)
-    if (due.minor <= 0 || remind === null || remind > day) return []
-    const customer = clientNames(context.store.db, [row.customerId]).get(row.customerId) ?? ''
-    return [
-      { why: 'due' as const, customer, number: row.number, commissionId: row.id, quoteId: null, amount: due },
-    ]
+/** Customers of whom money is due, and has been for long enough to ask: of open work, and of what is handed over or called off. */
+function moneyDue(open: readonly CommissionRow[], day: string, context: Context) {
+  const { db } = context.store
+  const closed = unsettledCommissions(db, addDays(day, -ASKED_FOR), CLOSED)
+  const dues = duesOf([...open, ...closed], context)
+  const rows = [...open, ...closed].flatMap((row) => {
+    const due = dues.get(row.id)!
+    const remind = remindOf(due)
+    return due.due.minor > 0 && remind !== null && remind <= day ? [{ row, amount: due.due }] : []
   })
+  const names = clientNames(
+    db,
+    rows.map(({ row }) => row.customerId),
+  )
+  return rows.map(({ row: { id, number, customerId }, amount }) => ({
+    ...{ why: 'due' as const, customer: names.get(customerId) ?? '', number },
+    ...{ commissionId: id, quoteId: null, amount },
+  }))
+}
 
 /** Quotes that have stood without an answer and will soon stand no longer. */
 const silent = (day: string, { store: { db } }: Context) =>

@@ -2,17 +2,17 @@ import { z } from 'zod'
 import { piecesFrom } from '../lay/as-cut.ts'
 import { type BuyingRules, PLAIN_ORDER } from '../lay/types.ts'
 import { wishedLay } from '../lay/wished-lay.ts'
-import { lineAsTaken } from '../quote/options.ts'
 import type { QuoteLine } from '../quote/types.ts'
 import { getCommission, getGarment } from '../store/commissions.ts'
-import { insertLaidAgain, laidAgainFor } from '../store/fittings.ts'
+import { insertLaidAgain } from '../store/fittings.ts'
 import { getQuote } from '../store/quotes.ts'
 import { printLength, readLength } from '../words/length.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
+import { laidAgainOf, lineAsMade } from './as-made.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
-import { type Context, request } from './request.ts'
+import { request } from './request.ts'
 import { settingsOf } from './settings.ts'
 
 export const washingRequests = [
@@ -33,10 +33,8 @@ export const washingRequests = [
       const [width, length] = [read('width'), read('length')]
       const { db } = context.store
       const garment = getGarment(db, garmentId, 'garmentId')
-      const line = lineAsTaken(
-        getQuote(db, getCommission(db, garment.commissionId).quoteId).snapshot,
-        garment,
-      )
+      const { snapshot } = getQuote(db, getCommission(db, garment.commissionId).quoteId)
+      const line = lineAsMade(snapshot, garment, context)
       const lay = refusingAt('width', () => laidOn(line, width, buying))
       const needed = lay.length + buying.endAllowance
       if (needed > length) {
@@ -60,8 +58,8 @@ export const washingRequests = [
     kind: 'query',
     about: 'What was measured of a garment’s cloth after the wash, if anything was.',
     input: z.strictObject({ garmentId: inputs.id }),
-    run: ({ garmentId }, { store }) => {
-      const row = laidAgainFor(store.db, garmentId)
+    run: ({ garmentId }, context) => {
+      const row = laidAgainOf(garmentId, context)
       return {
         measured:
           row === undefined
@@ -73,15 +71,9 @@ export const washingRequests = [
 ]
 
 /** A garment laid on cloth that has shrunk already, as wide as it was measured. */
-function laidOn({ estimate, cloth, others }: QuoteLine, width: number, buying: BuyingRules) {
+export function laidOn({ estimate, cloth, others }: QuoteLine, width: number, buying: BuyingRules) {
   const pieces = piecesFrom(estimate.draft.pieces, 'main', others ?? {})
   const real = { ...cloth, width, warpShrinkage: 0, weftShrinkage: 0 }
   const manner = estimate.lay.manner ?? 'single'
   return wishedLay(pieces, real, buying, { ...PLAIN_ORDER, manner })
-}
-
-/** A line as its garment is to be cut: laid again after the wash, if it was. */
-export function lineAsCut(line: QuoteLine, garmentId: string, { store }: Context): QuoteLine {
-  const again = laidAgainFor(store.db, garmentId)
-  return again === undefined ? line : { ...line, estimate: { ...line.estimate, lay: again.lay } }
 }

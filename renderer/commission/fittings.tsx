@@ -4,9 +4,11 @@ import type { OutputOf } from '../../core/workroom.ts'
 import { Acts } from '../parts/acts.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { useHouse, useQuery, useTell } from '../workroom.tsx'
+import { DraftAgain } from './draft-again.tsx'
 import { Book, Move, TakeOff } from './fitting-forms.tsx'
 import { Hold } from './fitting-hold.tsx'
 import { type Followed, useGarmentNames } from './logged.ts'
+import { MeasureAnew } from './measure-anew.tsx'
 
 export type Fitting = OutputOf<'fittings.list'>['fittings'][number]
 
@@ -53,6 +55,7 @@ function Entry({ commission, fitting, onChanged }: Props & { fitting: Fitting })
   const when = time === '' ? date : tell('life.fitting.at', { day: date, time })
   const garment = commission.garments.find(({ id }) => id === garmentId)
   const held = heldAt !== null
+  const garments = garment === undefined ? commission.garments : [garment]
   const came = [
     ...(minutesAdded === 0 ? [] : [tell('life.fitting.added.said', { time: printMinutes(minutesAdded) })]),
     ...(recut.length === 0 ? [] : [tell('life.fitting.recut.said', { pieces: recut.join(', ') })]),
@@ -80,6 +83,27 @@ function Entry({ commission, fitting, onChanged }: Props & { fitting: Fitting })
             ...act(held ? 'change' : 'hold'),
             form: (close) => <Hold {...given} commission={commission} close={close} />,
           },
+          ...(commission.state === 'open'
+            ? [
+                {
+                  ...{ id: 'measure', words: tell('redraft.measure') },
+                  label: tell('life.doing', { doing: tell('redraft.measure'), what: when }),
+                  form: (close: () => void) => (
+                    <MeasureAnew
+                      {...{ commission, garments, fittingId: fitting.id, close }}
+                      onDone={onChanged}
+                    />
+                  ),
+                },
+                {
+                  ...{ id: 'redraft', words: tell('redraft.title') },
+                  label: tell('life.doing', { doing: tell('redraft.title'), what: when }),
+                  form: (close: () => void) => (
+                    <DraftAgain {...{ commission, garments, fitting, close }} onDone={onChanged} />
+                  ),
+                },
+              ]
+            : []),
           ...(held
             ? []
             : [{ ...act('move'), form: (close: () => void) => <Move {...given} close={close} /> }]),

@@ -1,7 +1,5 @@
-import { useState } from 'react'
 import { say } from '../../core/words/say.ts'
 import { printMinutes } from '../../core/words/time.ts'
-import type { InputOf } from '../../core/workroom.ts'
 import { Button } from '../parts/button.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { Tick } from '../parts/tick.tsx'
@@ -11,8 +9,8 @@ import { useDoing, useHouse, useTell } from '../workroom.tsx'
 import { CutStage } from './cut-stage.tsx'
 import { LogTime } from './log-time.tsx'
 import { type Followed, type Garment, minutesOn, type Time } from './logged.ts'
-
-type Guard = NonNullable<InputOf<'stage.tick'>['anyway']>[number]
+import { Ticked } from './ticked.tsx'
+import { type Stage, useTicking } from './ticking.ts'
 
 type Props = {
   garment: Garment
@@ -30,28 +28,7 @@ export function GarmentSteps({ garment, name, times, open, onTicked, onLogged }:
   const { workroom, reader } = useHouse()
   const tell = useTell()
   const doing = useDoing()
-  const tick = (done: boolean, id: string) =>
-    doing.run(async () =>
-      onTicked((await workroom.ask(done ? 'step.tick' : 'step.untick', { id })).commission),
-    )
-  const whole = (done: boolean, stage: Garment['stages'][number]['stage']) =>
-    doing.run(async () => {
-      const asked = { garmentId: garment.id, stage }
-      onTicked((await workroom.ask(done ? 'stage.tick' : 'stage.untick', asked)).commission)
-    })
-  /** What she was warned of before cutting, and cuts all the same: each is asked once. */
-  const [warned, setWarned] = useState<Guard[]>([])
-  const guard = doing.refused?.field?.startsWith('anyway.')
-    ? (doing.refused.field.slice('anyway.'.length) as Guard)
-    : undefined
-  const cutAnyway = (next: Guard) =>
-    doing.run(async () => {
-      const anyway = [...warned, next]
-      setWarned(anyway)
-      const asked = { garmentId: garment.id, stage: 'cut' as const, anyway }
-      onTicked((await workroom.ask('stage.tick', asked)).commission)
-      setWarned([])
-    })
+  const ticking = useTicking(garment.id, onTicked)
   const print = (paper: 'workOrder.print' | 'cuttingSheet.print') =>
     doing.run(async () => {
       const { document } = await workroom.ask(paper, { garmentId: garment.id })
@@ -62,6 +39,18 @@ export function GarmentSteps({ garment, name, times, open, onTicked, onLogged }:
   const timeAt = (stepIds: readonly string[], expected = '') => {
     const took = minutesOn(times, stepIds)
     return took === 0 ? expected : tell('times.log.took', { time: printMinutes(took) })
+  }
+  /** What there is to say of ticking at a stage: it stands where the hand was. */
+  const toldAt = (stage: Stage) => {
+    const { act, did, guard, refused, busy } = ticking
+    const here = act?.stage === stage
+    const last = did?.act.stage === stage ? did : undefined
+    return {
+      busy,
+      refused: here ? refused : undefined,
+      anyway: here && guard !== undefined ? ticking.anyway : undefined,
+      did: last && { what: last.act.name, ...(last.undone ? {} : { undo: ticking.undo }) },
+    }
   }
   return (
     <section className="sheet stack">
@@ -82,11 +71,6 @@ export function GarmentSteps({ garment, name, times, open, onTicked, onLogged }:
         </div>
       </div>
       <Refusal sentence={doing.refused?.message} />
-      {guard === undefined ? null : (
-        <div>
-          <Button onPress={() => void cutAnyway(guard)}>{tell('screen.commission.cutAnyway')}</Button>
-        </div>
-      )}
       <div className="stages">
         {garment.stages.map(({ stage, state, steps }) => {
           const here = garment.steps.filter((step) => step.stage === stage)
@@ -101,7 +85,7 @@ export function GarmentSteps({ garment, name, times, open, onTicked, onLogged }:
                     done={state === 'done'}
                     disabled={!open}
                     aside={timeAt(here.map(({ id }) => id))}
-                    onChange={(done) => void whole(done, stage)}
+                    onChange={(done) => ticking.mark({ stage, name: wholeName }, done)}
                   />
                   {open && state !== 'done' ? (
                     <StartTimer short on={{ garmentId: garment.id, stage }} name={wholeName} />
@@ -116,7 +100,9 @@ export function GarmentSteps({ garment, name, times, open, onTicked, onLogged }:
                     done={step.doneAt !== null}
                     disabled={!open}
                     aside={timeAt([step.id], printMinutes(step.minutes.mean))}
-                    onChange={(done) => void tick(done, step.id)}
+                    onChange={(done) =>
+                      ticking.mark({ stage, stepId: step.id, name: say(step.name, reader) }, done)
+                    }
                   />
                   {open && step.doneAt === null ? (
                     <StartTimer short on={{ stepIds: [step.id] }} name={say(step.name, reader)} />
@@ -124,6 +110,7 @@ export function GarmentSteps({ garment, name, times, open, onTicked, onLogged }:
                   <LogTime on={{ stepIds: [step.id] }} name={say(step.name, reader)} onLogged={onLogged} />
                 </div>
               ))}
+              {open ? <Ticked {...toldAt(stage)} /> : null}
               {stage === 'cut' ? <CutStage garment={garment} name={name} open={open} /> : null}
             </fieldset>
           )

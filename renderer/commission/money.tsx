@@ -22,7 +22,7 @@ export function Money({ commission, money: { value, refused, reload } }: Props) 
       {value === undefined ? null : (
         <>
           <Standing money={value} cancelled={commission.state === 'cancelled'} />
-          <Parts parts={value.parts} />
+          {value.parts.length === 0 ? null : <Parts parts={value.parts} />}
           <Payments commissionId={commission.id} money={value} onChanged={reload} />
           <Invoices commissionId={commission.id} invoices={value.invoices} onChanged={reload} />
         </>
@@ -54,9 +54,9 @@ function Standing({ money, cancelled }: { money: MoneyOf; cancelled: boolean }) 
       <dl className="sums">
         {figure('agreed', agreed)}
         {figure('paid', paid)}
-        {cancelled ? null : figure('due', due, sinceWhen)}
+        {cancelled && due.minor === 0 ? null : figure('due', due, sinceWhen)}
         {cancelled ? null : figure('owed', owed)}
-        {over.minor > 0 && !cancelled ? figure('over', over) : null}
+        {over.minor > 0 ? figure('over', over) : null}
       </dl>
       {cancelled ? <p>{settled(ifCancelled)}</p> : null}
     </>

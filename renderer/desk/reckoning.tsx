@@ -7,6 +7,7 @@ import { SelectField, TextField } from '../parts/field.tsx'
 import { addressOf, goTo } from '../router.ts'
 import { useDoing, useHouse, useKept, useQuery, useTell } from '../workroom.tsx'
 import { NOTHING_AGREED, orderOf } from './agreed.ts'
+import { AgreedAlready } from './agreed-already.tsx'
 import { AgreedForm } from './agreed-form.tsx'
 import { Alternatives, type Variation } from './alternatives.tsx'
 import { ChoicesForm, type Chosen } from './choices-form.tsx'
@@ -83,14 +84,19 @@ export function Reckoning(props: ReckoningProps) {
   const { estimate, refused, busy } = useEstimate(wanted)
   const promised = usePromise(wanted, !busy && refused === undefined)
   const line: Line = { ...asked, ...order, wearerId, quantity: Number(quantity), options }
+  const whole = () => ({
+    ...{ customerId, lines: [...basket.map((one) => one.line), line] },
+    shipping: postage.trim() === '' ? undefined : amountOf(postage, currency),
+  })
+  const clear = () => {
+    setBasket([])
+    setCustomer(undefined)
+    setPostage('')
+  }
   const save = () =>
     saving.run(async () => {
-      const lines = [...basket.map((one) => one.line), line]
-      const shipping = postage.trim() === '' ? undefined : amountOf(postage, currency)
-      const { quote } = await workroom.ask('quote.save', { customerId, lines, shipping })
-      setBasket([])
-      setCustomer(undefined)
-      setPostage('')
+      const { quote } = await workroom.ask('quote.save', whole())
+      clear()
       goTo('quotes', quote.id)
     })
   const put = () => {
@@ -193,6 +199,9 @@ export function Reckoning(props: ReckoningProps) {
             )}
             <Alternatives asked={wanted} cloths={cloths} offered={options} onOffer={setOptions} />
             <OnTheQuote basket={basket} setBasket={setBasket} />
+            {estimate === undefined || refused !== undefined ? null : (
+              <AgreedAlready order={whole} onEntered={clear} />
+            )}
           </>
         }
         lay={(reckoned) => <LayRoom estimate={reckoned} table={table} asked={asked} />}

@@ -12,17 +12,12 @@ import { TimeList } from '../commission/time-list.tsx'
 import { Button } from '../parts/button.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
-import { Books } from './books.tsx'
 
 /**
  * One commission: its garments with steps to tick, the time they took, and what was quoted against it.
  * @param time id of a logged time that is to be put right
  */
 export function Commission({ id, time }: { id: string; time: string | undefined }) {
-  return id === 'books' ? <Books /> : <One id={id} time={time} />
-}
-
-function One({ id, time }: { id: string; time: string | undefined }) {
   const { value, refused } = useQuery('commission.get', { id })
   return value === undefined ? (
     <Refusal sentence={refused} />
@@ -88,7 +83,7 @@ function Begun({ first, opened }: { first: Followed; opened: string | undefined 
           }}
         />
       ))}
-      <Fittings commission={commission} onChanged={money.reload} />
+      <Fittings commission={commission} onChanged={() => void again()} />
       <Money commission={commission} money={money} />
       <Notes commissionId={id} kept={kept} />
       <Pictures commissionId={id} kept={kept} />

@@ -1,5 +1,6 @@
 import { say } from '../../core/words/say.ts'
 import { printMinutes } from '../../core/words/time.ts'
+import type { OutputOf } from '../../core/workroom.ts'
 import { Refusal } from '../parts/refusal.tsx'
 import { addressOf } from '../router.ts'
 import { useHouse, useQuery, useTell } from '../workroom.tsx'
@@ -31,11 +32,12 @@ export function Commissions() {
       <Refusal sentence={refused} />
       {value?.commissions.length === 0 ? <p>{tell('screen.commission.none')}</p> : null}
       {value === undefined || value.commissions.length === 0 ? null : (
-        <table>
+        <table className="at-a-glance">
           <thead>
             <tr>
               <th scope="col">{tell('paper.fact.commission')}</th>
               <th scope="col">{tell('screen.commission.garment')}</th>
+              <th scope="col">{tell('waits.title')}</th>
               <th scope="col">{tell('screen.mark.cut')}</th>
               <th scope="col">{tell('screen.mark.sewn')}</th>
               <th scope="col">{tell('screen.mark.hemmed')}</th>
@@ -57,6 +59,7 @@ export function Commissions() {
                       wearer: garment.wearer,
                     })}
                   </td>
+                  <td className="waits">{state === 'open' ? <Waits garment={garment} /> : ''}</td>
                   {mark(garment.cut)}
                   {mark(garment.sewn)}
                   {mark(garment.hemmed)}
@@ -74,6 +77,27 @@ export function Commissions() {
         </table>
       )}
     </div>
+  )
+}
+
+type Shown = OutputOf<'commissions.list'>['commissions'][number]['garments'][number]
+
+/** What a garment waits for, or the step that can be taken. */
+function Waits({ garment: { waits, next } }: { garment: Shown }) {
+  const { reader } = useHouse()
+  const tell = useTell()
+  if (waits.length === 0)
+    return (
+      <span className="quiet">
+        {next === null ? tell('waits.done') : tell('waits.next', { step: next.name })}
+      </span>
+    )
+  return (
+    <ul>
+      {waits.map((one) => (
+        <li key={one.code}>{say(one, reader)}</li>
+      ))}
+    </ul>
   )
 }
 

@@ -2,6 +2,7 @@ import { Refusal } from '../parts/refusal.tsx'
 import { Picture, PictureKey } from '../plan/picture.tsx'
 import { dueOf, type Planned } from '../plan/reasons.ts'
 import { PlanTable } from '../plan/table.tsx'
+import { Waiting } from '../plan/waiting.tsx'
 import { addressOf } from '../router.ts'
 import { useQuery, useTell } from '../workroom.tsx'
 
@@ -31,6 +32,7 @@ export function Plan() {
           <PlanTable planned={planned} />
         </>
       )}
+      {value === undefined ? null : <Waiting day={value.day} />}
     </div>
   )
 }

@@ -43,6 +43,9 @@ export function Today() {
           <Arriving arriving={value.arriving} today={value.day} />
         </div>
       )}
+      <p>
+        <a href={addressOf('today', 'bin')}>{tell('bin.title')}</a>
+      </p>
     </div>
   )
 }

@@ -29,6 +29,7 @@ export type Typed = {
   threads: TypedThread[]
   doubled: StitchId[]
   waxed: boolean
+  keepDeposit: boolean
 }
 
 /** A field of the form with what is typed in it. */
@@ -80,11 +81,12 @@ export function written(settings: Settings): Typed {
     })),
     doubled: [...(settings.threadRules.doubled ?? [])],
     waxed: settings.threadRules.waxed ?? false,
+    keepDeposit: settings.keepDepositOnceCut,
   }
 }
 
 /** What the form says, for the workroom to check: a number that is none is left for it to refuse. */
-export function changesOf({ text, costs, threads, doubled, waxed }: Typed): Changes {
+export function changesOf({ text, costs, threads, doubled, waxed, keepDeposit }: Typed): Changes {
   const of = (id: string) => text[id] ?? ''
   const currency = of('currency').trim().toUpperCase()
   const money = (typed: string) => amountOf(typed, currency)
@@ -114,6 +116,7 @@ export function changesOf({ text, costs, threads, doubled, waxed }: Typed): Chan
     validityDays: numberOf(of('validityDays')),
     terms: lines(of('terms'), '\n'),
     broughtTerm: of('broughtTerm'),
+    keepDepositOnceCut: keepDeposit,
     hoursPerWeek: numberOf(of('hoursPerWeek')),
     notionStock: Object.fromEntries(
       NOTIONS.map((id: NotionId) => [id, of(id).trim() === '' ? null : money(of(id))]),

@@ -1,5 +1,6 @@
 import { WORKROOM_UNITS } from '../../core/words/units.ts'
 import { TextArea } from '../parts/field.tsx'
+import { Tick } from '../parts/tick.tsx'
 import { useTell } from '../workroom.tsx'
 import { Choosing, Typing } from './fields.tsx'
 import type { Form } from './form.ts'
@@ -52,6 +53,13 @@ export function Papers({ form }: { form: Form }) {
           wrong={form.wrongAt(`changes.${id}`)}
         />
       ))}
+      <Tick
+        wanted
+        name={tell('screen.settings.keepDeposit')}
+        done={typed.keepDeposit}
+        onChange={(keepDeposit) => set({ keepDeposit })}
+      />
+      <p className="quiet narrow">{tell('screen.settings.keepDeposit.help')}</p>
     </section>
   )
 }

@@ -64,7 +64,12 @@ export function LengthEntry({ length: one, garmentOf, onChanged }: Props) {
           ))}
         </div>
       </div>
-      <Acts plain acts={here ? [...(length > 0 ? [act('measure')] : []), act('count')] : [act('arrived')]} />
+      <Acts
+        plain
+        acts={
+          here ? [...(length > 0 ? [act('measure')] : []), act('count')] : [act('arrived'), act('callOff')]
+        }
+      />
     </li>
   )
 }
@@ -130,4 +135,18 @@ function Count({ length: { id, length }, label, close, onDone }: Form) {
   )
 }
 
-const FORMS = { arrived: Arrived, measure: Measure, count: Count }
+function CallOff({ length: { id }, label, close, onDone }: Form) {
+  const { workroom } = useHouse()
+  const tell = useTell()
+  const work = async () => {
+    await workroom.ask('stock.callOff', { id })
+    onDone()
+  }
+  return (
+    <ActForm label={label} keep={tell('life.stock.callOffKeep')} {...{ close, work }}>
+      <p>{tell('life.stock.callOff.what')}</p>
+    </ActForm>
+  )
+}
+
+const FORMS = { arrived: Arrived, callOff: CallOff, measure: Measure, count: Count }

@@ -14,11 +14,16 @@ const MOST = 8
 export function Find() {
   const tell = useTell()
   const [text, setText] = useState('')
+  const [inside, setInside] = useState(false)
   const found = useFound(text)
+  const recent = useRecent(inside && text.trim() === '')
   const field = useRef<HTMLInputElement>(null)
   const form = useRef<HTMLFormElement>(null)
   useSlash(field)
-  const close = () => setText('')
+  const close = () => {
+    setText('')
+    setInside(false)
+  }
   const leave = () => {
     close()
     if (document.activeElement instanceof HTMLElement) document.activeElement.blur()
@@ -46,6 +51,7 @@ export function Find() {
       role="search"
       onSubmit={go}
       onKeyDown={move}
+      onFocus={() => setInside(true)}
       onBlur={(event) => {
         if (!event.currentTarget.contains(event.relatedTarget)) close()
       }}
@@ -68,16 +74,36 @@ export function Find() {
           : tell(found.hits.length === 1 ? 'find.count.one' : 'find.count', { count: found.hits.length })}
       </p>
       {found === undefined ? null : <Hits {...found} onGone={leave} />}
+      {found !== undefined || recent.length === 0 ? null : (
+        <Links hits={recent} label={tell('recent.title')} head onGone={leave} />
+      )}
     </form>
   )
 }
 
 function Hits({ hits, text, onGone }: { hits: readonly Hit[]; text: string; onGone: () => void }) {
-  const { reader } = useHouse()
   const tell = useTell()
   if (hits.length === 0) return <p className="found quiet">{tell('find.none', { text })}</p>
+  return <Links hits={hits} label={tell('find.results')} onGone={onGone} />
+}
+
+type LinksProps = {
+  hits: readonly Hit[]
+  label: string
+  /** Whether the label is shown over the list too. */
+  head?: boolean
+  onGone: () => void
+}
+
+function Links({ hits, label, head = false, onGone }: LinksProps) {
+  const { reader } = useHouse()
   return (
-    <ul className="found" aria-label={tell('find.results')}>
+    <ul className="found" aria-label={label}>
+      {head ? (
+        <li className="found-head quiet" aria-hidden="true">
+          {label}
+        </li>
+      ) : null}
       {hits.map((hit) => (
         <li key={hit.id}>
           {/* Pressing must not take the focus from the field first: that would close the list under the hand. */}
@@ -89,6 +115,26 @@ function Hits({ hits, text, onGone }: { hits: readonly Hit[]; text: string; onGo
       ))}
     </ul>
   )
+}
+
+/** What was changed last, asked for when the empty field is entered; nothing otherwise. */
+function useRecent(wanted: boolean): readonly Hit[] {
+  const { workroom } = useHouse()
+  const [recent, setRecent] = useState<readonly Hit[]>([])
+  useEffect(() => {
+    let current = true
+    if (!wanted) setRecent([])
+    else
+      workroom.ask('recent.list', { most: MOST }).then(
+        (found) => current && setRecent(found.recent.map((one) => ({ ...one, excerpt: '' }))),
+        // Whoever looks for something can still type.
+        () => current && setRecent([]),
+      )
+    return () => {
+      current = false
+    }
+  }, [workroom, wanted])
+  return recent
 }
 
 /** What is found for the text as it stands now; nothing while it is empty. */

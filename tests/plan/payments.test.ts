@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { settledOnCancel } from '../../core/plan/money/cancelled.ts'
+import { dueWhenCancelled, settledOnCancel } from '../../core/plan/money/cancelled.ts'
 import { balanceOf, enterPayment } from '../../core/plan/money/payments.ts'
 import type { Payment } from '../../core/plan/money/types.ts'
 import { money } from '../../core/words/money.ts'
@@ -88,5 +88,25 @@ describe('a commission that is cancelled', () => {
     expect(settle(70_000, true, true)).toEqual([40_000, 30_000, 0])
     expect(settle(40_000, true, false)).toEqual([0, 40_000, 0])
     expect(settle(15_000, true, true)).toEqual([15_000, 0, 25_000])
+  })
+
+  test('then what was paid, what is still due and what goes back come to what is kept', () => {
+    const pence = fc.integer({ min: 0, max: 200_000 })
+    fc.assert(
+      fc.property(pence, pence, fc.boolean(), fc.boolean(), (deposit, paid, cutYet, keepDepositOnceCut) => {
+        const settled = settledOnCancel({
+          deposit: gbp(deposit),
+          paid: gbp(paid),
+          cutYet,
+          keepDepositOnceCut,
+        })
+        const { due, since, parts } = dueWhenCancelled(settled, '2026-03-02')
+        const kept = cutYet && keepDepositOnceCut ? deposit : 0
+        expect(paid + due.minor - settled.refund.minor).toBe(kept)
+        expect(since === null).toBe(due.minor === 0)
+        expect(parts.reduce((sum, { amount }) => sum + amount.minor, 0)).toBe(kept)
+        for (const { amount, paid: of, left } of parts) expect(of.minor + left.minor).toBe(amount.minor)
+      }),
+    )
   })
 })

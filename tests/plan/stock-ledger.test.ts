@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { cancel, comeIn, correct, cut, measure, release, reserve } from '../../core/plan/stock/acts.ts'
+import { cancel, comeIn, correct, cut, measure, release, reserve, uncut } from '../../core/plan/stock/acts.ts'
 import { balanceOf, clothLength } from '../../core/plan/stock/balance.ts'
 import { giveBack, offcutOf } from '../../core/plan/stock/offcut.ts'
 import type { Move } from '../../core/plan/stock/types.ts'
@@ -48,6 +48,38 @@ describe('a length of cloth', () => {
     expect(refused(() => reserve(moves, ask('hood', 1200))).sentence).toBe(
       '120 cm cannot be reserved: only 100 cm of this length is free. Take less, or another length.',
     )
+  })
+
+  test('that was cut by mistake lies there again, promised as it was', () => {
+    const before = written(bolt(), reserving('tunic', 2600), reserving('hood', 900))
+    const after = written(before, cutting('tunic', 2600))
+    const again = [...after, ...uncut(after, { day, garmentId: 'tunic' })]
+    const { reservedFor: held, ...stood } = balanceOf(before)
+    const { reservedFor, ...stands } = balanceOf(again)
+    expect(stands).toEqual(stood)
+    expect(reservedFor.toReversed()).toEqual(held)
+    expect(uncut(again, { day, garmentId: 'tunic' })).toEqual([])
+    expect(uncut(again, { day, garmentId: 'gown' })).toEqual([])
+  })
+
+  test('that was counted since the cut is as long as it was counted', () => {
+    const cutBy = written(bolt(), reserving('tunic', 2600), reserving('hood', 900), cutting('tunic', 2600))
+    const counted = (mm: number) => written(cutBy, (all) => correct(all, { day, mm }))
+    const taken = (moves: Move[]) => balanceOf([...moves, ...uncut(moves, { day, garmentId: 'tunic' })])
+    expect(taken(counted(5000))).toMatchObject({ length: 5000, reserved: 3500, used: 0, changed: 0 })
+    // Of what was found 1.5 m is free, and no more can be promised.
+    expect(taken(counted(2400))).toMatchObject({ length: 2400, reserved: 2400, changed: -2600 })
+    expect(taken(counted(900))).toMatchObject({
+      length: 900,
+      reservedFor: [{ garmentId: 'hood', mm: 900 }],
+    })
+  })
+
+  test('of which offcuts were kept was cut, whatever is said later', () => {
+    const after = written(bolt(), reserving('tunic', 2600), cutting('tunic', 2600), (all) =>
+      giveBack(all, { day, garmentId: 'tunic', mm: 300, width: 1500, lengthId: 'rest' }),
+    )
+    expect(code(() => uncut(after, { day, garmentId: 'tunic' }))).toBe('offcutsKept')
   })
 
   test('takes no amount, width or day that is none', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { creditNoteFor } from '../../core/plan/money/credit-note.ts'
-import { decimalOf, guarded, quoted, toCsv } from '../../core/plan/money/csv.ts'
+import { BYTE_ORDER_MARK, decimalOf, guarded, quoted, toCsv } from '../../core/plan/money/csv.ts'
 import { invoiceOf } from '../../core/plan/money/invoice.ts'
 import { receiptFor } from '../../core/plan/money/receipt.ts'
 import { numberIn } from '../../core/plan/money/series.ts'
@@ -10,6 +10,12 @@ import { money } from '../../core/words/money.ts'
 import { refused } from '../support/refused.ts'
 import { entry, gbp } from './agreed.ts'
 import { given, line } from './invoiced.ts'
+
+/** The list without its mark, as a spreadsheet has it once it has read that. */
+function unmarked(csv: string): string {
+  expect(csv.startsWith(BYTE_ORDER_MARK)).toBe(true)
+  return csv.slice(BYTE_ORDER_MARK.length)
+}
 
 /** Reads RFC 4180 strictly, section 2: records end in CRLF, quotes stand around the whole field or nowhere. */
 function readCsv(text: string): string[][] {
@@ -51,7 +57,7 @@ describe('a year’s list', () => {
   const rows = yearRows(2026, [note, receipt('a', 1), receipt('b', 2), other, invoice])
 
   test('has a row for every paper of the year, and counts nothing twice', () => {
-    expect(toCsv(rows).split('\r\n')).toEqual([
+    expect(unmarked(toCsv(rows)).split('\r\n')).toEqual([
       'Day,Number,Kind,Customer,Before tax,Tax at 0 %,Tax at 20 %,Total,Paid,How,Currency',
       '2026-11-02,R-001,payment,Agnes Webb,,,,,50.00,bank transfer,GBP',
       '2026-11-02,R-002,refund,Agnes Webb,,,,,-50.00,cash,GBP',
@@ -83,13 +89,24 @@ describe('a year’s list', () => {
     ])
   })
 
+  // The Unicode Standard, section 23.8: U+FEFF in UTF-8 is EF BB BF.
+  test('begins with the mark of UTF-8, so that names are read as they are written', () => {
+    const bytes = Buffer.from(toCsv([row({ customer: 'Łucja Ōrme' })]), 'utf8')
+    expect([...bytes.subarray(0, 3)]).toEqual([0xef, 0xbb, 0xbf])
+    const read = new TextDecoder('utf-8').decode(bytes)
+    expect(read.startsWith('Day,')).toBe(true)
+    expect(read).toContain(',Łucja Ōrme,')
+  })
+
   // CWE-1236: text that begins with one of these is run by spreadsheets.
   test('lets no name be a formula, and leaves amounts alone', () => {
     const names = ['=1+1', '+44 20', '-1', '@SUM(A1)', '\tx', '\rx', 'Ann = Bee', "'quoted", '']
     expect(names.map(guarded)).toEqual([
       ...["'=1+1", "'+44 20", "'-1", "'@SUM(A1)", "'\tx", "'\rx", 'Ann = Bee', "'quoted", ''],
     ])
-    const [, read] = readCsv(toCsv([row({ customer: '=HYPERLINK("x","y")', net: gbp(-5), total: gbp(-5) })]))
+    const [, read] = readCsv(
+      unmarked(toCsv([row({ customer: '=HYPERLINK("x","y")', net: gbp(-5), total: gbp(-5) })])),
+    )
     expect(read!.slice(3, 6)).toEqual(['\'=HYPERLINK("x","y")', '-0.05', '-0.05'])
   })
 
@@ -117,7 +134,7 @@ describe('a year’s list', () => {
     fc.assert(
       fc.property(fc.array(any, { maxLength: 8 }), (asked) => {
         const all = asked.map(row)
-        const [headings, ...records] = readCsv(toCsv(all))
+        const [headings, ...records] = readCsv(unmarked(toCsv(all)))
         expect(records.length).toBe(all.length)
         const column = (record: string[], name: string) => record[headings!.indexOf(name)] ?? ''
         // Back to minor units by the digits, without a float.

@@ -247,6 +247,14 @@ describe.runIf(hasBrowser)(`the day on screen${withoutBrowser}`, () => {
   })
 })
 
+async function takeNoteOff(planner: Planner): Promise<void> {
+  const { commissions } = await granted<{ commissions: { id: string }[] }>(planner, 'commissions.list')
+  const { note } = await granted<{ note: { id: string; revision: number } }>(planner, 'note.add', {
+    ...{ commissionId: commissions[0]!.id, text: 'a belt and shoes' },
+  })
+  await granted(planner, 'note.remove', { id: note.id, revision: note.revision })
+}
+
 /** Goes through the screens of the day, with a timer running and all that opens opened. */
 async function tour(planner: Planner, look: (screen: string) => Promise<void>): Promise<void> {
   const { page } = planner
@@ -264,10 +272,23 @@ async function tour(planner: Planner, look: (screen: string) => Promise<void>): 
   await page.getByRole('list', { name: 'Found' }).waitFor()
   await look('today, dropping and finding')
   await page.keyboard.press('Escape')
+  await page.keyboard.press('/')
+  await page.getByRole('list', { name: 'Changed lately' }).waitFor()
+  await look('today, with what was changed lately')
+  await page.keyboard.press('Escape')
+  await takeNoteOff(planner)
+  await page.getByRole('link', { name: 'Taken off lately' }).click()
+  await page.getByRole('button', { name: /^Put back: / }).waitFor()
+  await look('what was taken off lately')
+  await page.getByRole('link', { name: 'Commissions', exact: true }).click()
+  await page.getByRole('columnheader', { name: 'Waits for' }).waitFor()
+  await look('all commissions')
   await toThePlan(page)
   await look('the weeks to come')
   await toTheCommission(page)
-  await look('a commission')
+  await page.locator('.tick', { hasText: 'Press the seams' }).click()
+  await page.getByRole('button', { name: 'Undo: Press the seams' }).waitFor()
+  await look('a commission, with a step ticked')
   await toTheWorkroom(page)
   await page.getByRole('button', { name: 'Add somebody' }).click()
   await look('people and days off')

@@ -13,11 +13,35 @@ const GROWING = [
   'stock_move',
   'payment',
   'commission_note',
+  'picture',
+  'fitting',
 ]
+
+/** One white dot: the smallest PNG there is. */
+const DOT = 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mP8z8BQDwAEhQGAhKmMIQAAAABJRU5ErkJggg=='
+
+/** Something of every kind that can be put back is taken off, so that all of them are looked up. */
+async function takeOffOneOfEach(
+  { done }: ReturnType<typeof workroom>,
+  commissionId: string,
+  garmentId: string,
+) {
+  type Made = Record<string, { id: string; revision: number }>
+  const off = async (kind: string, name: string, made: object) => {
+    const { [kind]: one } = await done<Made>(name, made)
+    const { id, revision } = one!
+    await done(`${kind}.remove`, kind === 'picture' ? { id } : { id, revision })
+  }
+  await off('note', 'note.add', { commissionId, text: 'closer at the neck' })
+  await off('fitting', 'fitting.add', { commissionId, day: '2026-03-20' })
+  await off('picture', 'picture.add', { commissionId, name: 'sketch', data: DOT })
+  await off('time', 'time.log', { garmentId, stage: 'sew', minutes: 20 })
+}
 
 test('what screens ask for goes by an index through every table that grows', async () => {
   const room = workroom()
   const { clients, commission, garment } = await room.done<Sample>('workroom.sample')
+  await takeOffOneOfEach(room, commission, garment)
   const client = room.store.db.$client
   const asked = new Set<string>()
   const prepare = client.prepare.bind(client)
@@ -41,6 +65,8 @@ test('what screens ask for goes by an index through every table that grows', asy
     ['rates.list', {}],
     ['shopping.list', {}],
     ['history.list', { id: commission }],
+    ['bin.list', {}],
+    ['recent.list', {}],
   ]
   for (const [name, payload] of screens) await room.done(name, payload)
   client.prepare = prepare

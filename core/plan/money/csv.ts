@@ -4,8 +4,11 @@ import { Refusal } from '../../words/refusal.ts'
 import { englishReader, type Reader, say } from '../../words/say.ts'
 import { type BookRow, ratesIn, taxAt } from './year.ts'
 
+/** Without it a spreadsheet reads the letters of names in the encoding of its own machine. */
+export const BYTE_ORDER_MARK = '\uFEFF'
+
 /**
- * A year's list as a table for any bookkeeping: RFC 4180, a line of headings first. Days are `YYYY-MM-DD` and amounts
+ * A year's list as a table for any bookkeeping: RFC 4180 in UTF-8 with its mark, a line of headings first. Days are `YYYY-MM-DD` and amounts
  * plain decimals with a point, so that they read alike everywhere; what is not said of a row is left empty.
  *
  * @throws Refusal when rows are of two currencies
@@ -27,7 +30,8 @@ export function toCsv(rows: readonly BookRow[], reader: Reader = englishReader):
     row.method === null ? '' : said(`money.method.${row.method}`),
     currency,
   ])
-  return [headings, ...records].map((fields) => `${fields.map(quoted).join(',')}\r\n`).join('')
+  const lines = [headings, ...records].map((fields) => `${fields.map(quoted).join(',')}\r\n`)
+  return BYTE_ORDER_MARK + lines.join('')
 }
 
 /** An amount as a decimal of the major unit, from its digits alone: `1234` pence are `12.34`. */

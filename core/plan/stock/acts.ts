@@ -2,8 +2,8 @@ import { type Day, readDay } from '../../words/dates.ts'
 import { phrase } from '../../words/phrase.ts'
 import { Refusal, refusingAt } from '../../words/refusal.ts'
 import { balanceOf } from './balance.ts'
-import { ledgerCount, ledgerLength } from './exact.ts'
-import type { Balance, Came, Corrected, ForGarment, Measured, Move } from './types.ts'
+import { fromHundredths, hundredths, ledgerCount, ledgerLength } from './exact.ts'
+import type { Balance, Came, Corrected, ForGarment, Measured, Move, Uncut } from './types.ts'
 
 /** Widest cloth woven for garments, mm. */
 const WIDEST = 6000
@@ -56,6 +56,31 @@ export function cut(moves: readonly Move[], act: Ask): ForGarment {
 }
 
 /**
+ * Takes back all that was cut for a garment, because it never was: it lies on the length again, and is promised to the
+ * garment as before. What was measured or counted since the cut was the whole length, so nothing is added to that, and the
+ * garment is promised what is free of it. Nothing where nothing was cut.
+ *
+ * @throws Refusal when offcuts of it were kept, for then it was cut
+ */
+export function uncut(moves: readonly Move[], { day, garmentId }: Omit<Ask, 'mm'>): (Uncut | ForGarment)[] {
+  const use = balanceOf(moves).usedBy.find((one) => one.garmentId === garmentId)
+  if (use === undefined) return []
+  if (use.back > 0) throw new Refusal(phrase('refusal.stock.offcutsKept'), 'garmentId')
+  const counted = moves.findLastIndex(({ kind }) => kind === 'measured' || kind === 'corrected')
+  // What an earlier taking back has undone is cut no more.
+  const undone = moves.findLastIndex((one) => one.kind === 'uncut' && one.garmentId === garmentId)
+  const back = moves
+    .slice(Math.max(counted, undone) + 1)
+    .reduce((sum, one) => (isCutFor(one, garmentId) ? sum + hundredths(one.mm) : sum), 0)
+  const move: Uncut = {
+    ...{ kind: 'uncut', day: dayOf({ day }), garmentId },
+    ...{ mm: use.mm, back: fromHundredths(back) },
+  }
+  const mm = Math.min(use.mm, balanceOf([...moves, move]).free)
+  return mm === 0 ? [move] : [move, reserve([...moves, move], { day, garmentId, mm })]
+}
+
+/**
  * Measures a length again. The first washing shortens promises along with the cloth; at any other time a length that
  * measures less than is promised is refused, for only the maker can say which garment goes without.
  */
@@ -90,6 +115,9 @@ export function widthOf({ width }: { width: number }): number {
 }
 
 export const dayOf = ({ day }: { day: Day }): Day => refusingAt('day', () => readDay(day))
+
+const isCutFor = (move: Move, garmentId: string): move is ForGarment =>
+  move.kind === 'cut' && move.garmentId === garmentId
 
 const heldFor = ({ reservedFor }: Balance, garmentId: string): number =>
   reservedFor.find((held) => held.garmentId === garmentId)?.mm ?? 0

@@ -7,6 +7,7 @@ import type {
   LengthKnown,
   Measured,
   Move,
+  Uncut,
   Used,
 } from './types.ts'
 
@@ -66,6 +67,9 @@ function add(sums: Sums, move: Move): void {
     case 'gaveBack':
       giveBack(sums, move)
       break
+    case 'uncut':
+      unmakeCut(sums, move)
+      break
     default:
       forGarment(sums, move)
   }
@@ -88,6 +92,15 @@ function forGarment(sums: Sums, { kind, garmentId, mm: asked }: ForGarment): voi
   })
   sums.used += mm
   sums.length -= mm
+}
+
+function unmakeCut(sums: Sums, { garmentId, mm, back }: Uncut): void {
+  const [cut, again] = [hundredths(mm), hundredths(back)]
+  if (sums.usedBy.get(garmentId)?.mm !== cut) throw new Error(`${mm} mm were never cut for ${garmentId}`)
+  sums.usedBy.delete(garmentId)
+  sums.used -= cut
+  sums.length += again
+  sums.changed += again - cut
 }
 
 function giveBack(sums: Sums, { garmentId, mm, width }: GaveBack): void {

@@ -14,6 +14,8 @@ export type Article = {
   kind: 'cloth' | 'thread' | 'notion'
   step: number
   supplierId: string | null
+  /** Days from the order until it is there, where they are not the supplier's. */
+  leadDays?: number | undefined
 }
 
 /** Thread (metres) or a notion (pieces or mm) of open work. */
@@ -77,7 +79,7 @@ function itemOf(article: Article, supplier: Supplier | null, lacks: readonly Lac
   const missing = fromHundredths(garments.reduce((sum, lack) => sum + hundredths(lack.missing), 0))
   const steps = stepsFor(missing, step)
   const neededBy = garments[0]!.day
-  const orderBy = neededBy === null ? null : addDays(neededBy, -leadOf(supplier))
+  const orderBy = neededBy === null ? null : addDays(neededBy, -leadOf(article, supplier))
   return { article, missing, buy: steps * step, steps, neededBy, orderBy, garments }
 }
 
@@ -91,8 +93,8 @@ function missingSmalls(smalls: readonly DatedSmall[], left: ReadonlyMap<string, 
   })
 }
 
-function leadOf(supplier: Supplier | null): number {
-  const days = supplier?.leadDays ?? 0
+function leadOf({ leadDays }: Article, supplier: Supplier | null): number {
+  const days = leadDays ?? supplier?.leadDays ?? 0
   if (!(Number.isInteger(days) && days >= 0 && days <= 1000))
     throw new Refusal(phrase('refusal.stock.leadDays'), 'leadDays')
   return days

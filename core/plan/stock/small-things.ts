@@ -23,8 +23,15 @@ export type SmallThing = {
 export type SmallMove =
   | { kind: 'came' | 'counted'; day: Day; amount: number }
   | { kind: 'used'; day: Day; amount: number; garmentId?: string | undefined }
+  | PutBack
 
-/** `came + changed = used + left`, to the hundredth. */
+/**
+ * What was used for a garment was not used after all. So much of it lies in the drawer again as `back` says; the rest was
+ * counted there meanwhile.
+ */
+type PutBack = { kind: 'putBack'; day: Day; amount: number; back: number; garmentId: string }
+
+/** `came + changed = used + left`, to the hundredth; what was put back is not used. */
 export type SmallBalance = { came: number; used: number; changed: number; left: number }
 
 /** The most that anyone may write down at once: a million metres, pieces or mm. */
@@ -32,12 +39,27 @@ const MOST = 1_000_000
 
 export function smallBalanceOf(moves: readonly SmallMove[]): SmallBalance {
   let [came, used, changed, left] = [0, 0, 0, 0]
-  for (const { kind, amount } of moves) {
-    const now = hundredths(amount)
-    if (kind === 'came') came += now
-    if (kind === 'used') used += now
-    if (kind === 'counted') changed += now - left
-    left = kind === 'counted' ? now : kind === 'came' ? left + now : left - now
+  for (const move of moves) {
+    const now = hundredths(move.amount)
+    const before = left
+    switch (move.kind) {
+      case 'came':
+        came += now
+        left += now
+        break
+      case 'used':
+        used += now
+        left -= now
+        break
+      case 'counted':
+        left = now
+        changed += now - before
+        break
+      case 'putBack':
+        left += hundredths(move.back)
+        used -= now
+        changed += hundredths(move.back) - now
+    }
     // `takeFrom` refuses whatever would end in this.
     if (left < 0) throw new Error('the ledger of a small thing does not add up')
   }
@@ -65,6 +87,42 @@ export function takeFrom(
     throw new Refusal(phrase(`refusal.stock.small.none.${thing.soldBy}`, { asked: amount, left }), 'amount')
   const { garmentId } = act
   return { kind: 'used', day: dayOf(act), amount, ...(garmentId === undefined ? {} : { garmentId }) }
+}
+
+/**
+ * Takes for a garment, once it is sewn, what it needed: all of it, or what there is. Nothing where the thing was never
+ * counted, for then nobody knows what is there, or where it was taken for the garment already.
+ */
+export function takeForSewn(
+  thing: SmallThing,
+  moves: readonly SmallMove[],
+  { amount, ...act }: { day: Day; amount: number; garmentId: string },
+): SmallMove | undefined {
+  const much = Math.min(amount, smallBalanceOf(moves).left)
+  if (moves.length === 0 || hundredths(much) === 0 || takenFor(moves, act.garmentId).amount > 0)
+    return undefined
+  return takeFrom(thing, moves, { ...act, amount: fromHundredths(hundredths(much)) })
+}
+
+/** Puts back what was taken for a garment, which is not sewn after all; nothing where nothing was. */
+export function putBack(
+  moves: readonly SmallMove[],
+  { day, garmentId }: { day: Day; garmentId: string },
+): SmallMove | undefined {
+  const { amount, back } = takenFor(moves, garmentId)
+  return amount === 0 ? undefined : { kind: 'putBack', day: dayOf({ day }), amount, back, garmentId }
+}
+
+/** What is taken for a garment now, and how much of that since the drawer was last counted. */
+function takenFor(moves: readonly SmallMove[], garmentId: string) {
+  const sums = { amount: 0, back: 0 }
+  for (const move of moves) {
+    if (move.kind === 'counted') sums.back = 0
+    if (!('garmentId' in move) || move.garmentId !== garmentId) continue
+    sums.amount = move.kind === 'used' ? sums.amount + hundredths(move.amount) : 0
+    sums.back = move.kind === 'used' ? sums.back + hundredths(move.amount) : 0
+  }
+  return { amount: fromHundredths(sums.amount), back: fromHundredths(sums.back) }
 }
 
 /** Counted again: so much is there, be it nothing. */

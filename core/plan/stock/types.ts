@@ -17,6 +17,12 @@ export type Came = {
 /** Something was promised to a garment, let go again, or cut for it. */
 export type ForGarment = { kind: 'reserved' | 'released' | 'cut'; day: Day; garmentId: string; mm: number }
 
+/**
+ * What was said to be cut for a garment never was: all of it, `mm`. So much of it lies on the length again as `back`
+ * says; the rest was counted with the length meanwhile.
+ */
+export type Uncut = { kind: 'uncut'; day: Day; garmentId: string; mm: number; back: number }
+
 /** A garment's cutting left an offcut, which lies in stock as the length `lengthId`. */
 export type GaveBack = {
   kind: 'gaveBack'
@@ -37,7 +43,7 @@ export type Corrected = { kind: 'corrected'; day: Day; mm: number }
  * One line of a length's ledger, which is only ever added to. Lengths are mm along the warp, widths mm across, both
  * in hundredths of a millimetre at the finest.
  */
-export type Move = Came | ForGarment | GaveBack | Measured | Corrected
+export type Move = Came | ForGarment | Uncut | GaveBack | Measured | Corrected
 
 export type Held = { garmentId: string; mm: number }
 

@@ -92,7 +92,7 @@ export const supplyMove = sqliteTable(
   (table) => [index('supply_move_supply').on(table.supply)],
 )
 
-/** What was left of a cloth when a garment was cut from it, and kept. Sizes as it lies, washed, mm. */
+/** What was left of a cloth when a garment was cut from it, and kept. Sizes as it lies on the shelf, mm. */
 export const remnant = sqliteTable(
   'remnant',
   {
@@ -110,6 +110,11 @@ export const remnant = sqliteTable(
     usedAt: text('used_at'),
     revision: revision(),
     createdAt: createdAt(),
+    place: text('place').notNull().default(''),
+    /** Whether it was cut from washed cloth; if not, it will shrink like the cloth it is of. */
+    washed: integer('washed', { mode: 'boolean' }).notNull().default(true),
+    /** The length that it lies in stock as, where it was put with the lengths. */
+    stockId: text('stock_id').references(() => stockLength.id, { onDelete: 'restrict' }),
   },
   (table) => [uniqueIndex('remnant_offcut').on(table.garmentId, table.offcut)],
 )

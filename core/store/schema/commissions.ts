@@ -1,7 +1,9 @@
 import { index, integer, primaryKey, real, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core'
-import type { Stage } from '../../draft/types.ts'
+import type { ChoiceValue, Stage } from '../../draft/types.ts'
 import type { Lay } from '../../lay/types.ts'
+import type { Body } from '../../measure/body.ts'
 import type { Part } from '../../plan/money/types.ts'
+import type { Estimate } from '../../price/estimate.types.ts'
 import type { Minutes } from '../../sew/types.ts'
 import type { Work } from '../../sew/work.ts'
 import type { Phrase } from '../../words/phrase.ts'
@@ -174,6 +176,29 @@ export const fitting = sqliteTable(
     createdAt: createdAt(),
   },
   (table) => [index('fitting_commission').on(table.commissionId), index('fitting_day').on(table.day)],
+)
+
+/** A garment drafted again after its quote was accepted, from other measures or choices. The latest counts. */
+export const garmentDraft = sqliteTable(
+  'garment_draft',
+  {
+    id: id(),
+    garmentId: text('garment_id')
+      .notNull()
+      .references(() => garment.id, { onDelete: 'restrict' }),
+    /** From 2: the first draft is the one that was quoted. */
+    number: integer('number').notNull(),
+    measurementSetId: text('measurement_set_id')
+      .notNull()
+      .references(() => measurementSet.id, { onDelete: 'restrict' }),
+    body: text('body', { mode: 'json' }).$type<Body>().notNull(),
+    asked: text('asked', { mode: 'json' }).$type<Record<string, ChoiceValue>>().notNull(),
+    estimate: text('estimate', { mode: 'json' }).$type<Estimate>().notNull(),
+    /** Fitting that it came of, if it did. */
+    fittingId: text('fitting_id').references(() => fitting.id, { onDelete: 'restrict' }),
+    createdAt: createdAt(),
+  },
+  (table) => [uniqueIndex('garment_draft_number').on(table.garmentId, table.number)],
 )
 
 /** A garment laid again on the cloth as it really is after the wash. The latest counts. */

@@ -1,7 +1,10 @@
 import { choices } from './english/choices.ts'
+import { cloths } from './english/cloths.ts'
 import { commissionLife } from './english/commission-life.ts'
 import { days } from './english/days.ts'
 import { draft } from './english/draft.ts'
+import { fittings } from './english/fittings.ts'
+import { following } from './english/following.ts'
 import { garments } from './english/garments.ts'
 import { house } from './english/house.ts'
 import { lay } from './english/lay.ts'
@@ -16,7 +19,9 @@ import { screen } from './english/screen.ts'
 import { selling } from './english/selling.ts'
 import { settings } from './english/settings.ts'
 import { sew } from './english/sew.ts'
+import { shopping } from './english/shopping.ts'
 import { stockAndMoney } from './english/stock-and-money.ts'
+import { stockRoom } from './english/stock-room.ts'
 import { times } from './english/times.ts'
 import { today } from './english/today.ts'
 
@@ -46,5 +51,10 @@ export const english = {
   ...times,
   ...today,
   ...stockAndMoney,
+  ...shopping,
+  ...cloths,
+  ...stockRoom,
   ...commissionLife,
+  ...fittings,
+  ...following,
 } as const

@@ -23,6 +23,8 @@ export const stockAndMoney = {
   'refusal.stock.offcutWide': 'The offcut is {asked} wide, and the cloth was {cut} when it was cut.',
   'refusal.stock.offcutMuch': 'These offcuts are more cloth together than was cut for that garment.',
   'refusal.stock.offcutTwice': 'This offcut is in stock already.',
+  'refusal.stock.offcutsKept': 'Offcuts of this cloth lie in stock as lengths of their own, so it was cut.',
+  'refusal.stock.isHere': 'This length is here already. Count it again if it is not as long as you thought.',
   'refusal.stock.square.warp':
     'The test square has no marks along the warp. Measure at least one pair before washing and after.',
   'refusal.stock.square.weft':

@@ -1,0 +1,82 @@
+import { useState } from 'react'
+import { printLength } from '../../core/words/length.ts'
+import type { OutputOf } from '../../core/workroom.ts'
+import { ActForm } from '../parts/acts.tsx'
+import { SelectField, TextField } from '../parts/field.tsx'
+import { Refusal } from '../parts/refusal.tsx'
+import { useHouse, useQuery, useTell } from '../workroom.tsx'
+import { type Followed, type Garment, useGarmentNames } from './logged.ts'
+
+type Made = OutputOf<'garment.made'>['made']
+type Props = {
+  commission: Followed
+  garments: readonly Garment[]
+  fittingId: string
+  close: () => void
+  onDone: () => void
+}
+
+/** Measures taken again at a fitting: those of the garment that was tried on, each with what it was. */
+export function MeasureAnew({ commission, garments, ...props }: Props) {
+  const tell = useTell()
+  const nameOf = useGarmentNames(commission)
+  const [garmentId, setGarment] = useState(garments[0]!.id)
+  const { value, refused } = useQuery('garment.made', { garmentId })
+  return (
+    <div className="stack">
+      {garments.length === 1 ? null : (
+        <SelectField
+          label={tell('redraft.garment')}
+          value={garmentId}
+          onChange={setGarment}
+          options={garments.map((garment) => ({ id: garment.id, name: nameOf(garment) }))}
+        />
+      )}
+      <Refusal sentence={refused} />
+      {value === undefined ? null : (
+        <Fields key={garmentId} {...{ garmentId, made: value.made }} {...props} />
+      )}
+    </div>
+  )
+}
+
+type FieldsProps = Omit<Props, 'commission' | 'garments'> & { garmentId: string; made: Made }
+
+function Fields({ garmentId, made, fittingId, close, onDone }: FieldsProps) {
+  const { workroom, reader } = useHouse()
+  const tell = useTell()
+  const { value: construction } = useQuery('construction.describe', { id: made.construction })
+  const { value: kept } = useQuery('measurementSet.get', { id: made.measurementSet.id })
+  const [typed, setTyped] = useState<Readonly<Record<string, string>>>({})
+  if (construction === undefined || kept === undefined) return null
+  const { measures } = kept.measurementSet
+  const ids = [...new Set([...construction.required.flat(), ...construction.useful])]
+  return (
+    <ActForm
+      label={tell('redraft.measure')}
+      keep={tell('redraft.measure.keep')}
+      close={close}
+      work={async () => {
+        const changed = Object.fromEntries(Object.entries(typed).filter(([, text]) => text.trim() !== ''))
+        await workroom.ask('fitting.measure', { id: fittingId, garmentId, measures: changed })
+        onDone()
+      }}
+    >
+      <p className="quiet">{tell('redraft.measure.about')}</p>
+      <div className="columns">
+        {ids.map((id) => {
+          const was = measures[id]?.mm
+          return (
+            <TextField
+              key={id}
+              label={tell(`measure.name.${id}`)}
+              value={typed[id] ?? ''}
+              placeholder={was === undefined ? undefined : printLength(was, reader.unit, reader.locale)}
+              onChange={(text) => setTyped({ ...typed, [id]: text })}
+            />
+          )
+        })}
+      </div>
+    </ActForm>
+  )
+}

@@ -1,0 +1,141 @@
+import { describe, expect, test } from 'vitest'
+import { hasBrowser, openPlanner, usingBrowser, withoutBrowser } from '../support/browser.ts'
+import { scratch } from '../support/store.ts'
+import { openUncut, toTheUncut } from '../support/uncut.ts'
+import { granted, openWorkroom, toTheCommission } from '../support/undertunic.ts'
+
+type Steps = { commission: { garments: { steps: { id: string; doneAt: string | null }[] }[] } }
+
+describe.runIf(hasBrowser)(`following the work on screen${withoutBrowser}`, () => {
+  const browser = usingBrowser()
+
+  test('a stage ticked by mistake is undone to just what was ticked before', async () => {
+    const planner = await openPlanner(browser(), scratch())
+    const { page } = planner
+    const { id } = await openWorkroom(planner)
+    await toTheCommission(page)
+    const doneAt = async () =>
+      (await granted<Steps>(planner, 'commission.get', { id })).commission.garments[0]!.steps.map(
+        (step) => step.doneAt,
+      )
+    const before = await doneAt()
+    await page.locator('.tick', { hasText: 'Sew: all of it' }).click()
+    await page.getByRole('status').getByText('Ticked: Sew: all of it.').waitFor()
+    expect(await doneAt()).not.toEqual(before)
+    await page.getByRole('button', { name: 'Undo: Sew: all of it' }).focus()
+    await page.keyboard.press('Enter')
+    await page.getByRole('status').getByText('Open again: Sew: all of it.').waitFor()
+    expect(await doneAt()).toEqual(before)
+    expect(planner.errors).toEqual([])
+    await planner.close()
+  })
+
+  test('what cutting asks first goes on with the step that was ticked, and a piece is undone too', async () => {
+    const planner = await openPlanner(browser(), scratch())
+    const { page } = planner
+    await openUncut(planner)
+    await toTheUncut(page)
+    await page.getByText('Cut piece by piece: 0 of').click()
+    const piece = page.locator('.pieces .tick').first()
+    await piece.click()
+    await page.locator('.pieces').getByRole('button', { name: 'Cut all the same' }).click()
+    await page.getByText(/^Cut piece by piece: 1 of/).waitFor()
+    await page.locator('.pieces').getByRole('button', { name: /^Undo/ }).click()
+    await page.getByText(/^Cut piece by piece: 0 of/).waitFor()
+
+    await page.locator('.tick', { hasText: 'Lay out, chalk and cut' }).click()
+    await page.getByRole('button', { name: 'Cut all the same' }).click()
+    await page.getByRole('status').getByText('Ticked: Lay out, chalk and cut.').waitFor()
+    await page.getByRole('button', { name: 'Undo: Lay out, chalk and cut' }).click()
+    await page.getByText('Cut piece by piece: 0 of').waitFor()
+    expect(planner.errors).toEqual([])
+    await planner.close()
+  })
+
+  test('what was taken off is put back, and the empty search field leads to what was changed lately', async () => {
+    const planner = await openPlanner(browser(), scratch())
+    const { page } = planner
+    const { id } = await openWorkroom(planner)
+    type Made = { note: { id: string; revision: number } }
+    const { note } = await granted<Made>(planner, 'note.add', { commissionId: id, text: 'a belt and shoes' })
+    await granted(planner, 'note.remove', { id: note.id, revision: note.revision })
+    await page.getByRole('link', { name: 'Today', exact: true }).click()
+    await page.getByRole('link', { name: 'Taken off lately' }).click()
+    await page.getByRole('button', { name: 'Put back: Note: a belt and shoes' }).click()
+    await page.getByRole('status').getByText('Back in its place: Note: a belt and shoes.').waitFor()
+    await page.getByText('Nothing was taken off in the last 30 days.').waitFor()
+
+    await page.keyboard.press('/')
+    const lately = page.getByRole('list', { name: 'Changed lately' })
+    await lately.getByRole('link', { name: /^C-\d{4}-001 Ása Holt commission/ }).waitFor()
+    await page.keyboard.press('Escape')
+    await lately.waitFor({ state: 'detached' })
+    await page.keyboard.press('/')
+    await lately.waitFor()
+    await page.keyboard.press('ArrowDown')
+    await page.keyboard.press('Enter')
+    await page.getByText('a belt and shoes').waitFor()
+    expect(planner.errors).toEqual([])
+    await planner.close()
+  })
+
+  test('work agreed already is a commission at once, and the list says what it waits for', async () => {
+    const planner = await openPlanner(browser(), scratch())
+    const { page } = planner
+    await openWorkroom(planner)
+    await page.getByRole('button', { name: 'It is agreed already' }).click()
+    const form = page.getByRole('form', { name: 'It is agreed already' })
+    await form.getByLabel('Due on').fill('2027-03-01')
+    await form.getByLabel('In short').fill('for the spring market')
+    await form.getByRole('button', { name: 'Make it a commission' }).click()
+    await page.getByRole('heading', { name: /^Commission C-\d{4}-002 for/ }).waitFor()
+    expect(await page.getByLabel('Due on').inputValue()).toBe('2027-03-01')
+    await page.getByRole('link', { name: 'Commissions', exact: true }).click()
+    const row = page.getByRole('row', { name: /^C-\d{4}-002/ })
+    await row.getByText(/^the client: £[\d.]+ of the deposit is not paid$/).waitFor()
+    await row.getByText('cloth to be washed').waitFor()
+    await page
+      .getByRole('row', { name: /^C-\d{4}-001/ })
+      .getByText(/^nothing\. Next: Sew/)
+      .waitFor()
+    expect(planner.errors).toEqual([])
+    await planner.close()
+  })
+
+  test('the weeks say what a waiting quote would do', async () => {
+    const planner = await openPlanner(browser(), scratch())
+    const { page } = planner
+    await openWorkroom(planner)
+    await page.getByRole('button', { name: 'Save as a quote' }).click()
+    await page.getByText(/^If it is accepted today, it can be promised for/).waitFor()
+    await page.getByRole('link', { name: 'Commissions', exact: true }).click()
+    await page.getByRole('link', { name: 'The weeks to come' }).click()
+    await page.getByText(/^Q-\d{4}-002, Ása Holt, £/).click()
+    await page.getByText(/^If it is accepted today, it can be promised for/).waitFor()
+    await page.getByRole('link', { name: /^To quote Q-\d{4}-002$/ }).click()
+    await page.getByRole('button', { name: 'The client declines' }).waitFor()
+    expect(planner.errors).toEqual([])
+    await planner.close()
+  })
+
+  test('an order called off after cutting owes what is missing of the deposit, as the workroom has it', async () => {
+    const planner = await openPlanner(browser(), scratch())
+    const { page } = planner
+    const { id, revision } = await openWorkroom(planner)
+    await page.getByRole('link', { name: 'Workroom', exact: true }).click()
+    const keep = page.getByRole('checkbox', { name: /^Keep the deposit when an order is called off/ })
+    expect(await keep.isChecked()).toBe(true)
+    await page.locator('.tick', { hasText: 'Keep the deposit' }).click()
+    await page.getByRole('button', { name: 'Keep these settings' }).click()
+    await expect
+      .poll(() => granted(planner, 'settings.get'))
+      .toMatchObject({ settings: { keepDepositOnceCut: false } })
+    // The quote was made before that, and stands as it was made.
+    await granted(planner, 'commission.cancel', { id, revision })
+    await toTheCommission(page)
+    await page.getByText(/^£[\d.]+ of the deposit is still owed\.$/).waitFor()
+    await page.locator('.sums').getByText('Due now').waitFor()
+    expect(planner.errors).toEqual([])
+    await planner.close()
+  })
+})

@@ -1,0 +1,46 @@
+import { describe, expect, test } from 'vitest'
+import { agreedWork } from '../support/agreed-work.ts'
+
+type Recent = { recent: { kind: string; id: string; title: string }[] }
+type Id = { id: string }
+
+describe('what was changed lately', () => {
+  test('is named once each, the latest first', async () => {
+    const room = await agreedWork()
+    const one = await room.accepted()
+    const two = await room.accepted()
+    const lately = async (most = 8) => (await room.done<Recent>('recent.list', { most })).recent
+    expect((await lately()).map(({ kind }) => kind)).toEqual([
+      ...['commission', 'quote', 'commission', 'quote', 'client'],
+    ])
+    expect((await lately())[0]).toEqual({
+      ...{ kind: 'commission', id: two.id, title: `${two.number} Ása Holt` },
+    })
+    await room.done('client.change', {
+      ...{ id: room.client.id, revision: 1, client: { name: 'Ása Holt', phone: '0123' } },
+    })
+    expect((await lately())[0]).toEqual({ kind: 'client', id: room.client.id, title: 'Ása Holt' })
+    await room.done('step.tick', { id: one.garments[0]!.steps[0]!.id })
+    expect((await lately(2)).map(({ id }) => id)).toEqual([one.id, room.client.id])
+  })
+
+  test('leads from measures to their client, and from a logged time to its commission', async () => {
+    const room = await agreedWork()
+    const one = await room.accepted()
+    const { client: other } = await room.done<{ client: Id }>('client.add', { name: 'Łucja Ōrme' })
+    await room.done('time.log', { stepIds: [one.garments[0]!.steps[0]!.id], minutes: 20 })
+    const first = async () => (await room.done<Recent>('recent.list', { most: 1 })).recent[0]!
+    expect((await first()).id).toBe(one.id)
+    await room.done('measurementSet.add', { clientId: other.id, measures: { waistGirth: '70 cm' } })
+    expect(await first()).toEqual({ kind: 'client', id: other.id, title: 'Łucja Ōrme' })
+  })
+
+  test('leaves out who was forgotten', async () => {
+    const room = await agreedWork()
+    const { client } = await room.done<{ client: Id }>('client.add', { name: 'Łucja Ōrme' })
+    const ids = async () => (await room.done<Recent>('recent.list', {})).recent.map(({ id }) => id)
+    expect(await ids()).toEqual([client.id, room.client.id])
+    await room.done('client.forget', { id: client.id, name: 'Łucja Ōrme' })
+    expect(await ids()).toEqual([room.client.id])
+  })
+})

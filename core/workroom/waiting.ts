@@ -4,16 +4,17 @@ import type { Part } from '../plan/money/types.ts'
 import type { StageState } from '../plan/steps.ts'
 import { offerFor } from '../plan/stock/offer.ts'
 import { type ClothState, type Wait, waitsFor } from '../plan/waits.ts'
-import { lineAsTaken } from '../quote/options.ts'
 import { scheduleFor } from '../quote/schedule.ts'
 import type { CommissionRow, GarmentRow, StepRow } from '../store/commissions.ts'
 import { fittingsFrom } from '../store/fittings.ts'
+import { draftsOf } from '../store/garment-drafts.ts'
 import { paymentsOf } from '../store/money.ts'
 import type { Db } from '../store/open.ts'
 import { quoteSnapshots } from '../store/quotes.ts'
 import { addDays } from '../words/dates.ts'
 import { type Money, noMoney } from '../words/money.ts'
 import { type Phrase, phrase } from '../words/phrase.ts'
+import { lineAsMade } from './as-made.ts'
 import { constructionFor } from './constructions.ts'
 import { agreedOn, paymentOf } from './money-of.ts'
 import { needOn } from './needs.ts'
@@ -85,15 +86,18 @@ type Need = NonNullable<ReturnType<typeof needOn>>
 /** What a quote says of one of its garments. */
 type Quoted = { need: Need | undefined; estimated: number; schedule: Part[] }
 type Known = ReadonlyMap<string, Quoted>
-/** A quote is frozen, and so is what was read of it: it is opened once for as long as the store is. */
+/** A quote is frozen, and so is every draft: what was read of them is opened once for as long as the store is. */
 const READ = new WeakMap<Db, Map<string, Quoted>>()
-const keyOf = ({ id, quoteGarmentId, option }: GarmentRow) => `${id} ${quoteGarmentId} ${option}`
 
 /** By garment what its quote says of it; quotes that were not read yet are opened together. */
 function quotedOf(garments: readonly GarmentRow[], commissions: Commissions, context: Context): Known {
   const { db } = context.store
   const read = READ.get(db) ?? new Map<string, Quoted>()
   READ.set(db, read)
+  const ids = garments.map(({ id }) => id)
+  const drafts = new Map(draftsOf(db, ids).map(({ garmentId, number }) => [garmentId, number]))
+  const keyOf = ({ id, quoteGarmentId, option }: GarmentRow) =>
+    `${id} ${quoteGarmentId} ${option} ${drafts.get(id) ?? 1}`
   const fresh = garments.filter((garment) => !read.has(keyOf(garment)))
   const rowOf = ({ commissionId }: GarmentRow) => commissions.get(commissionId)!
   const snapshots = quoteSnapshots(
@@ -103,7 +107,7 @@ function quotedOf(garments: readonly GarmentRow[], commissions: Commissions, con
   for (const garment of fresh) {
     const row = rowOf(garment)
     const snapshot = snapshots.get(row.quoteId)!
-    const line = lineAsTaken(snapshot, garment)
+    const line = lineAsMade(snapshot, garment, context)
     read.set(keyOf(garment), {
       need: needOn(garment.id, line),
       estimated: estimatesIn(constructionFor(line.construction, context), line.body).length,

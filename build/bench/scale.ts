@@ -11,7 +11,7 @@ const OPEN = 20
 const GARMENTS = 4
 const STEPS = 15
 const TIMES = 200_000
-const RUNS = 15
+const RUNS = 40
 
 /** Times every screen's request, and the opening itself, on a store of many years. */
 export async function scaleTimings(): Promise<Timing[]> {

@@ -5,9 +5,9 @@ import { printLengthBare } from '../words/length.ts'
 import { type Reader, say } from '../words/say.ts'
 import { printMinutes } from '../words/time.ts'
 import type { Block } from './block.ts'
-import type { Cell, Row } from './cells.ts'
+import type { Cell, Column, Row } from './cells.ts'
 import { nameOf } from './names.ts'
-import { type GarmentSheet, readerOf, tellerOf } from './sheet.ts'
+import { type GarmentSheet, readerOf, type Teller, tellerOf } from './sheet.ts'
 
 /**
  * The making in sewing order, under the stage each step belongs to: every step with a box to tick, its time and room for the time
@@ -16,7 +16,37 @@ import { type GarmentSheet, readerOf, tellerOf } from './sheet.ts'
 export function stepBlocks(sheet: GarmentSheet): Block[] {
   const reader = readerOf(sheet.snapshot)
   const { steps } = sheet.line.estimate.draft
-  return inRuns(steps).flatMap((run) => stageBlocks(run[0]!.stage, run, sheet, reader))
+  return [
+    ...inRuns(steps).flatMap((run) => stageBlocks(run[0]!.stage, run, sheet, reader)),
+    ...cameUpBlocks(sheet, reader),
+  ]
+}
+
+function cameUpBlocks(sheet: GarmentSheet, reader: Reader): Block[] {
+  const { cameUp = [] } = sheet
+  const tell = tellerOf(reader)
+  if (cameUp.length === 0) return []
+  return [
+    { kind: 'heading', level: 3, words: tell('paper.step.cameUp') },
+    {
+      ...TABLE,
+      columns: plainColumns(tell),
+      rows: cameUp.map(({ name, minutes, doneAt }) => ({
+        strong: true,
+        cells: [
+          tickOf(doneAt !== null, tell),
+          {
+            paragraphs: [
+              { words: say(name, reader) },
+              ...(doneAt === null ? [] : [{ words: doneOn(doneAt, sheet, reader), look: 'note' as const }]),
+            ],
+          },
+          printMinutes(minutes),
+          { write: true },
+        ],
+      })),
+    },
+  ]
 }
 
 /** Steps one after the other that belong to the same stage. A stage may come round again. */
@@ -30,6 +60,16 @@ function inRuns(steps: readonly Step[]): Step[][] {
   return runs
 }
 
+const TABLE = { kind: 'table', before: 1, pad: { above: 0.75, below: 0.75, gap: 2.6 } } as const
+
+/** The columns of steps in which nothing is sewn. */
+const plainColumns = (tell: Teller): Column[] => [
+  { heading: '', share: 5.5 },
+  { heading: tell('paper.step.column.work'), share: 127 },
+  { heading: tell('paper.step.column.time'), share: 15, align: 'right' },
+  { heading: tell('paper.step.column.actual'), share: 15 },
+]
+
 function stageBlocks(stage: Stage, steps: readonly Step[], sheet: GarmentSheet, reader: Reader): Block[] {
   const tell = tellerOf(reader)
   const sewn = steps.some((step) => step.seams.length + step.hems.length > 0)
@@ -37,9 +77,7 @@ function stageBlocks(stage: Stage, steps: readonly Step[], sheet: GarmentSheet, 
   return [
     { kind: 'heading', level: 3, words: nameOf('stage', stage, reader) },
     {
-      kind: 'table',
-      before: 1,
-      pad: { above: 0.75, below: 0.75, gap: 2.6 },
+      ...TABLE,
       columns: sewn
         ? [
             { heading: '', share: 5.5 },
@@ -52,12 +90,7 @@ function stageBlocks(stage: Stage, steps: readonly Step[], sheet: GarmentSheet, 
             { heading: tell('paper.step.column.time'), share: 15, align: 'right' },
             { heading: tell('paper.step.column.actual'), share: 15 },
           ]
-        : [
-            { heading: '', share: 5.5 },
-            { heading: tell('paper.step.column.work'), share: 127 },
-            { heading: tell('paper.step.column.time'), share: 15, align: 'right' },
-            { heading: tell('paper.step.column.actual'), share: 15 },
-          ],
+        : plainColumns(tell),
       rows: steps.flatMap((step) => stepRows(step, sewn, sheet, reader)),
     },
   ]
@@ -79,7 +112,7 @@ function stepRows(step: Step, sewn: boolean, sheet: GarmentSheet, reader: Reader
     keep: stitched,
     ...(sewn ? { spans: [1, 6, 1, 1] } : {}),
     cells: [
-      { tick: done !== undefined, said: tell(done === undefined ? 'paper.step.open' : 'paper.step.done') },
+      tickOf(done !== undefined, tell),
       {
         paragraphs: [
           { words: name },
@@ -98,6 +131,10 @@ function stepRows(step: Step, sewn: boolean, sheet: GarmentSheet, reader: Reader
     ...work.map((row, i): Row => ({ ...row, over: 'none', keep: i < work.length - 1 && i === 0 })),
   ]
 }
+
+const tickOf = (done: boolean, tell: Teller): Cell => ({
+  ...{ tick: done, said: tell(done ? 'paper.step.done' : 'paper.step.open') },
+})
 
 const doneOn = (instant: string, { timeZone = 'UTC' }: GarmentSheet, reader: Reader): string =>
   tellerOf(reader)('paper.step.doneOn', { day: { date: dayAt(instant, timeZone) } })

@@ -1,7 +1,7 @@
 import type { Letterhead, QuoteLine, QuoteSnapshot } from '../quote/types.ts'
 import { english } from '../words/catalogue/english.ts'
 import type { Day } from '../words/dates.ts'
-import { type PhraseCode, type PhraseValue, phrase } from '../words/phrase.ts'
+import { type Phrase, type PhraseCode, type PhraseValue, phrase } from '../words/phrase.ts'
 import { refusingAt } from '../words/refusal.ts'
 import { type Reader, say } from '../words/say.ts'
 import type { Block } from './block.ts'
@@ -20,6 +20,8 @@ export type GarmentSheet = {
   day: Day
   /** When each step was done: step id → instant. */
   stepsDone: Readonly<Record<string, string>>
+  /** Work that came up in the making, at a fitting or with a new draft; minutes, and the instant it was done. */
+  cameUp?: readonly { name: Phrase; minutes: number; doneAt: string | null }[]
   /** Ids of the choices whose numbers are lengths in mm; other numbers are printed as they are. */
   lengthChoices?: readonly string[]
   /** IANA time zone that tells on which day a step was done; UTC when not given. */

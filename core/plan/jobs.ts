@@ -4,6 +4,7 @@ import type { Skill } from '../sew/types.ts'
 import { entriesOf, skillAt, type Work, type WorkId } from '../sew/work.ts'
 import type { Day } from '../words/dates.ts'
 import type { Job } from './schedule/types.ts'
+import { isPlanned } from './steps.ts'
 
 /** Days that go by when work is done, before what follows can begin: washed cloth dries (common practice). */
 const WAIT_AFTER: Partial<Record<WorkId, number>> = { prewash: 1 }
@@ -19,13 +20,13 @@ export type ToMake = {
   cloth: Day | null
   /** The day of its fitting, if one is booked. */
   fitting: Day | null
-  steps: readonly { id: string; stage: string; work: Work; minutes: { mean: number } }[]
+  steps: readonly { id: string; key: string; stage: string; work: Work; minutes: { mean: number } }[]
 }
 
 /** The jobs of garments: each step after the one before it, at the workroom's pace, with its waits and releases. */
 export const jobsOf = (garments: readonly ToMake[], pace: Pace): Job[] =>
   garments.flatMap(({ id, commission, due, cloth, fitting, steps }) =>
-    steps.map(({ id: step, stage, work, minutes }, i): Job => {
+    steps.map(({ id: step, key, stage, work, minutes }, i): Job => {
       const before = steps[i - 1]
       const after = steps[i + 1]
       return {
@@ -33,7 +34,8 @@ export const jobsOf = (garments: readonly ToMake[], pace: Pace): Job[] =>
         skill: mostOf(work, pace),
         minutes: expected(work, pace) ?? minutes.mean,
         after: before === undefined ? [] : [before.id],
-        release: i === 0 ? cloth : stage === 'fit' ? fitting : null,
+        // What a fitting led to is done before the next one.
+        release: i === 0 ? cloth : stage === 'fit' && isPlanned({ key }) ? fitting : null,
         wait: Math.max(daysIn(WAIT_AFTER, work), after === undefined ? 0 : daysIn(WAIT_BEFORE, after.work)),
       }
     }),

@@ -23,6 +23,9 @@ export type Redrafted = {
 /** Corners that lie nearer than this are where they were, mm. */
 const STILL = 0.5
 
+/** So little a seam allowance can do without at a corner or along an edge, mm (common practice). */
+const SPARED = 3
+
 /** In which pieces a garment that is drafted again differs from what it was. */
 export function differenceOfDrafts(before: Pick<Draft, 'pieces'>, after: Pick<Draft, 'pieces'>): Redrafted {
   const old = new Map(before.pieces.map((piece) => [piece.id, piece]))
@@ -72,7 +75,7 @@ const TRIED = [0, 0.25, 0.5, 0.75]
 /** Whether one shape, its grain as it was, can be cut from another: laid to a corner, an edge or the middle of it. */
 export function fitsWithin(inner: Path, outer: Path): boolean {
   const [a, b] = [pathBox(inner), pathBox(outer)]
-  if (a.width > b.width + STILL || a.height > b.height + STILL) return false
+  if (a.width > b.width + SPARED || a.height > b.height + SPARED) return false
   const shape = pointsOf(outer)
   const points = pointsOf(inner)
   return [0, 0.5, 1].some((u) =>
@@ -86,12 +89,12 @@ export function fitsWithin(inner: Path, outer: Path): boolean {
 const pointsOf = (path: Path): Point[] =>
   path.flatMap((s) => (s.kind === 'line' ? [0] : TRIED).map((t) => pointAt(s, t)))
 
-/** Inside a polygon, or nearer to it than nothing. */
+/** Inside a polygon, or hardly outside. */
 function isInside(p: Point, shape: readonly Point[]): boolean {
   let odd = false
   for (const [i, a] of shape.entries()) {
     const b = shape[(i + 1) % shape.length]!
-    if (distanceTo(p, a, b) <= STILL) return true
+    if (distanceTo(p, a, b) <= SPARED) return true
     if (a.y > p.y !== b.y > p.y && p.x < a.x + ((b.x - a.x) * (p.y - a.y)) / (b.y - a.y)) odd = !odd
   }
   return odd

@@ -30,6 +30,9 @@ export function plannedSteps({ draft, sewing }: Pick<Estimate, 'draft' | 'sewing
   })
 }
 
+/** Steps that came up in the making, at a fitting or with a new draft, have a colon in their key; the others are of a draft. */
+export const isPlanned = ({ key }: Pick<PlannedStep, 'key'>): boolean => !key.includes(':')
+
 type Standing = { id: string; key: string; doneAt: string | null; timed: boolean }
 
 /** What becomes of the steps of a garment that is drafted again. */
@@ -44,14 +47,8 @@ export type StepChange = {
 /**
  * Brings the steps of a garment to a new plan. What is done stays done, and what time was spent on stays; steps that did not
  * come from a plan are left alone.
- *
- * @param own whether a key is of a plan, and not of something that came up in the making
  */
-export function stepsAfter(
-  standing: readonly Standing[],
-  planned: readonly PlannedStep[],
-  own: (key: string) => boolean,
-): StepChange {
+export function stepsAfter(standing: readonly Standing[], planned: readonly PlannedStep[]): StepChange {
   const next = new Map(planned.map((step) => [step.key, step]))
   const known = new Set(standing.map(({ key }) => key))
   return {
@@ -60,9 +57,9 @@ export function stepsAfter(
       return step === undefined || doneAt !== null ? [] : [{ id, step }]
     }),
     added: planned.filter(({ key }) => !known.has(key)),
-    gone: standing.flatMap(({ id, key, doneAt, timed }) =>
-      next.has(key) || doneAt !== null || timed || !own(key) ? [] : [id],
-    ),
+    gone: standing
+      .filter((step) => isPlanned(step) && !next.has(step.key) && step.doneAt === null && !step.timed)
+      .map(({ id }) => id),
   }
 }
 

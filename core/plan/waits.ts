@@ -1,6 +1,6 @@
 import type { Day } from '../words/dates.ts'
 import type { Money } from '../words/money.ts'
-import type { FollowedStep } from './steps.ts'
+import { type FollowedStep, isPlanned } from './steps.ts'
 
 /** How the cloth of a garment is off; null where it needs none of the shelf, or no shelf is kept. */
 export type ClothState =
@@ -45,7 +45,7 @@ export function waitsFor(open: readonly Step[], begun: boolean, standing: Standi
   const [next] = open
   if (next === undefined) return []
   const { fitting, today } = standing
-  if (next.stage === 'fit') {
+  if (next.stage === 'fit' && isPlanned(next)) {
     if (fitting === null) return [{ for: 'fittingNotBooked' }]
     return [{ for: fitting < today ? 'fittingNotWritten' : 'fitting', day: fitting }]
   }

@@ -157,7 +157,7 @@ export const openStepsOf = (db: Db, garmentIds: readonly string[]): StepRow[] =>
     .select()
     .from(step)
     .where(and(inArray(step.garmentId, [...garmentIds]), isNull(step.doneAt)))
-    .orderBy(asc(step.garmentId), asc(step.position))
+    .orderBy(asc(step.garmentId), asc(step.position), asc(step.id))
     .all()
 
 export const garmentsOfCommission = (db: Db, commissionId: string): GarmentRow[] =>
@@ -171,7 +171,7 @@ export const stepsOfGarments = (db: Db, garmentIds: readonly string[]): StepRow[
     .select()
     .from(step)
     .where(inArray(step.garmentId, [...garmentIds]))
-    .orderBy(asc(step.garmentId), asc(step.position))
+    .orderBy(asc(step.garmentId), asc(step.position), asc(step.id))
     .all()
 
 /** The commissions that steps belong to, by the ids of the steps. */

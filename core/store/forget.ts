@@ -90,13 +90,13 @@ function forgetWork(db: Db, quoteIds: readonly string[], at: string): { hash: st
   db.delete(forgotten).where(inArray(forgotten.entityId, ids)).run()
   db.delete(commissionNote).where(inArray(commissionNote.commissionId, ids)).run()
   db.delete(picture).where(inArray(picture.commissionId, ids)).run()
-  const garments = db
-    .select({ id: garment.id })
-    .from(garment)
+  const drafts = db
+    .select({ id: garmentDraft.id })
+    .from(garmentDraft)
+    .innerJoin(garment, eq(garment.id, garmentDraft.garmentId))
     .where(inArray(garment.commissionId, ids))
     .all()
-    .map((one) => one.id)
-  db.update(garmentDraft).set({ fittingId: null }).where(inArray(garmentDraft.garmentId, garments)).run()
+  for (const { id } of drafts) alteredDraft(db, id, { fittingId: null }, at)
   db.delete(fitting).where(inArray(fitting.commissionId, ids)).run()
   db.update(timeEntry).set({ note: '' }).where(inArray(timeEntry.commissionId, ids)).run()
   db.update(commission).set({ note: '' }).where(inArray(commission.id, ids)).run()
@@ -108,7 +108,7 @@ function forgetWork(db: Db, quoteIds: readonly string[], at: string): { hash: st
 }
 
 /** Garments that were drafted again for a wearer keep their pieces, but not her body. */
-function forgetDrafts(db: Db, wearerId: string): void {
+function forgetDrafts(db: Db, wearerId: string, at: string): void {
   const rows = db
     .select({ draft: garmentDraft })
     .from(garmentDraft)
@@ -117,10 +117,14 @@ function forgetDrafts(db: Db, wearerId: string): void {
     .where(eq(quoteGarment.wearerId, wearerId))
     .all()
   for (const { draft } of rows)
-    db.update(garmentDraft)
-      .set({ body: { measures: {} }, estimate: withoutFit(draft.estimate) })
-      .where(eq(garmentDraft.id, draft.id))
-      .run()
+    alteredDraft(db, draft.id, { body: { measures: {} }, estimate: withoutFit(draft.estimate) }, at)
+}
+
+/** A draft is frozen but for this. */
+function alteredDraft(db: Db, id: string, to: Partial<typeof garmentDraft.$inferInsert>, at: string): void {
+  db.insert(forgotten).values({ entityId: id, at }).run()
+  db.update(garmentDraft).set(to).where(eq(garmentDraft.id, id)).run()
+  db.delete(forgotten).where(eq(forgotten.entityId, id)).run()
 }
 
 /**
@@ -163,7 +167,7 @@ export function forgetClient(
     if (set.usedAt === null) db.delete(measurementSet).where(eq(measurementSet.id, set.id)).run()
     else db.update(measurementSet).set(NO_BODY).where(eq(measurementSet.id, set.id)).run()
   }
-  forgetDrafts(db, id)
+  forgetDrafts(db, id, at)
   const pictures = forgetWork(db, quoteIds, at)
   for (const entityId of [id, ...quoteIds]) unindexed(db, entityId)
   // What is kept is frozen again.

@@ -3,8 +3,10 @@ import type { QuoteLine, QuoteSnapshot } from '../quote/types.ts'
 import { type GarmentRow, getCommission } from '../store/commissions.ts'
 import { type LaidAgainRow, laidAgainFor } from '../store/fittings.ts'
 import { latestDraftOf } from '../store/garment-drafts.ts'
+import { getMeasurementSet } from '../store/measurement-sets.ts'
 import { getQuote } from '../store/quotes.ts'
 import type { Context } from './request.ts'
+import { setInShort } from './wanted.ts'
 
 type Made = { id: string; quoteGarmentId: string; option: number | null }
 
@@ -20,8 +22,8 @@ export function lineAsMade(
   const taken = lineAsTaken(snapshot, garment)
   const again = latestDraftOf(store.db, garment.id)
   if (again === undefined) return taken
-  const { body, asked, estimate, measurementSetId, createdAt } = again
-  const measurementSet = { ...taken.measurementSet, id: measurementSetId, day: createdAt.slice(0, 10) }
+  const { body, asked, estimate } = again
+  const measurementSet = setInShort(getMeasurementSet(store.db, again.measurementSetId))
   return { ...taken, body, asked, estimate, measurementSet }
 }
 

@@ -1,4 +1,5 @@
 import type { Stage } from '../draft/types.ts'
+import { isPlanned } from '../plan/steps.ts'
 import { minutesOf } from '../sew/minutes.ts'
 import { OPERATION } from '../sew/operations.ts'
 import type { Work } from '../sew/work.ts'
@@ -6,12 +7,15 @@ import {
   deleteStep,
   type GarmentRow,
   garmentsOf,
+  getGarment,
   insertSteps,
   replanStep,
+  type StepRow,
   standingSteps,
 } from '../store/commissions.ts'
 import { markPieceCut } from '../store/cut-pieces.ts'
-import type { FittingRow } from '../store/fittings.ts'
+import { type FittingRow, fittingsOf } from '../store/fittings.ts'
+import { latestDraftOf } from '../store/garment-drafts.ts'
 import { type Phrase, phrase } from '../words/phrase.ts'
 import { say } from '../words/say.ts'
 import { copiesOf } from './cutting.ts'
@@ -20,6 +24,11 @@ import { readerOf } from './settings.ts'
 
 /** What work that nobody has a figure for may be out by, in parts of it. */
 const ROUGH = 0.3
+
+/** What comes before work that a fitting led to: the fitting, or where none is planned what is sewn. */
+const FITTED: readonly Stage[] = ['prepare', 'cut', 'sew', 'fit']
+/** What comes before cutting for a new draft, besides what is done. */
+const CUT: readonly Stage[] = ['prepare', 'cut']
 
 /**
  * The work that a fitting led to, as steps of the garment that was fitted: what is to be altered, and pieces to cut again,
@@ -33,59 +42,111 @@ export function stepsFromFitting(fitting: FittingRow, context: Context): void {
   if (first === undefined) return
   const counts = fitting.heldAt !== null && fitting.removedAt === null
   const minutes = counts ? fitting.minutesAdded : 0
-  keep(first, `alter:${fitting.id}`, context, {
-    ...{ stage: 'fit', wanted: minutes > 0, mean: minutes, work: {} },
+  keep(first.id, `alter:${fitting.id}`, context, {
+    ...{ stage: 'fit', after: FITTED, wanted: minutes > 0, mean: minutes, work: {} },
     name: phrase('fitting.step.alter', { day: { date: fitting.day } }),
   })
   for (const garment of fitted) {
     const again = counts ? recutOf(garment, fitting, context) : []
-    const work: Work = {
-      layOut: OPERATION.layOut.minutes * again.length,
-      cutPiece: OPERATION.cutPiece.minutes * again.length,
-    }
-    const mean = (work.layOut ?? 0) + (work.cutPiece ?? 0)
-    keep(garment, `recut:${fitting.id}`, context, {
-      ...{ stage: 'cut', wanted: again.length > 0, mean, work },
-      name: phrase('fitting.step.recut', { pieces: again.map(({ said }) => said).join(', ') }),
-    })
+    cutInStep(garment.id, 'fitting', fitting.id, again, context)
   }
 }
 
-type Wanted = { stage: Stage; wanted: boolean; mean: number; work: Work; name: Phrase }
+type Copy = { piece: string; copy: string; said: string }
+
+/** Key of the step in which pieces are cut for a fitting or a draft. */
+export const cutKeyOf = (id: string): string => `recut:${id}`
+
+/** Copies that are to be cut though the garment was cut already: they are no longer cut, and a step says so. */
+export function cutForDraft(
+  garmentId: string,
+  draftId: string,
+  pieces: readonly string[],
+  context: Context,
+): void {
+  const copies = saidCopies(garmentId, context).filter(({ piece }) => pieces.includes(piece))
+  for (const { piece, copy } of copies) markPieceCut(context.store.db, { garmentId, piece, copy }, null)
+  cutInStep(garmentId, 'draft', draftId, copies, context)
+}
+
+function cutInStep(
+  garmentId: string,
+  why: 'fitting' | 'draft',
+  id: string,
+  copies: readonly Copy[],
+  context: Context,
+): void {
+  const work: Work = {
+    layOut: OPERATION.layOut.minutes * copies.length,
+    cutPiece: OPERATION.cutPiece.minutes * copies.length,
+  }
+  const mean = (work.layOut ?? 0) + (work.cutPiece ?? 0)
+  keep(garmentId, cutKeyOf(id), context, {
+    ...{ stage: 'cut', after: why === 'fitting' ? FITTED : CUT, wanted: copies.length > 0, mean, work },
+    name: phrase(why === 'fitting' ? 'fitting.step.recut' : 'redraft.step.cut', {
+      pieces: copies.map(({ said }) => said).join('; '),
+    }),
+  })
+}
+
+type Wanted = {
+  stage: Stage
+  after: readonly Stage[]
+  wanted: boolean
+  mean: number
+  work: Work
+  name: Phrase
+}
 
 /** Writes, rewrites or takes away one step; one that is done is left alone. */
 function keep(
-  garment: GarmentRow,
+  garmentId: string,
   key: string,
   context: Context,
-  { stage, wanted, mean, work, name }: Wanted,
+  { stage, after, wanted, mean, work, name }: Wanted,
 ): void {
   const { db } = context.store
-  const steps = standingSteps(db, garment.id)
+  const steps = standingSteps(db, garmentId)
   const there = steps.find((one) => one.key === key)
   if (there?.doneAt) return
   if (!wanted) {
     if (there !== undefined && !there.timed) deleteStep(db, there.id)
     return
   }
-  // It comes after the fitting, or where none is planned after what is sewn.
-  const before = steps.filter(
-    (one) => isPlanned(one.key) && ['prepare', 'cut', 'sew', 'fit'].includes(one.stage),
-  )
+  const before = steps.filter((one) => isPlanned(one) && (one.doneAt !== null || after.includes(one.stage)))
   const position = Math.max(1, ...before.map((one) => one.position))
   const row = { stage, position, name, minutes: minutesOf(mean, ROUGH * mean), work }
-  if (there === undefined) insertSteps(db, [{ ...row, id: context.newId(), garmentId: garment.id, key }])
+  if (there === undefined) insertSteps(db, [{ ...row, id: context.newId(), garmentId, key }])
   else replanStep(db, there.id, row)
 }
 
-const isPlanned = (key: string): boolean => !key.includes(':')
-
 /** The copies of a garment's pieces that a fitting wants cut again, by the names it has for them. */
-function recutOf(garment: GarmentRow, { recut }: FittingRow, context: Context) {
-  return copiesOf(garment.id, context).flatMap(({ piece, copy, copyName }) => {
-    const said = say(copyName, readerOf(context))
-    return recut.some((one) => one === said || one.endsWith(`: ${said}`)) ? [{ piece, copy, said }] : []
-  })
+const recutOf = (garment: GarmentRow, { recut }: FittingRow, context: Context): Copy[] =>
+  saidCopies(garment.id, context).filter(({ said }) =>
+    recut.some((one) => one === said || one.endsWith(`: ${said}`)),
+  )
+
+const saidCopies = (garmentId: string, context: Context): Copy[] =>
+  copiesOf(garmentId, context).map(({ piece, copy, copyName }) => ({
+    ...{ piece, copy, said: say(copyName, readerOf(context)) },
+  }))
+
+/** The copies of a garment that open steps of these want cut, for a fitting or for its last draft. */
+export function copiesToCut(
+  garmentId: string,
+  steps: readonly Pick<StepRow, 'key' | 'doneAt'>[],
+  context: Context,
+): Copy[] {
+  const { db } = context.store
+  const open = new Set(steps.flatMap(({ key, doneAt }) => (doneAt === null ? [key] : [])))
+  const garment = getGarment(db, garmentId)
+  const fittings = fittingsOf(db, garment.commissionId).filter(({ id }) => open.has(cutKeyOf(id)))
+  const draft = latestDraftOf(db, garmentId)
+  const anew = draft !== undefined && open.has(cutKeyOf(draft.id)) ? draft.recut : []
+  return [
+    ...fittings.flatMap((fitting) => recutOf(garment, fitting, context)),
+    ...saidCopies(garmentId, context).filter(({ piece }) => anew.includes(piece)),
+  ]
 }
 
 /** Pieces that a fitting wants cut again are no longer cut. */

@@ -1,8 +1,8 @@
 import { z } from 'zod'
 import { plausible, readMeasures } from '../measure/read-body.ts'
 import { getCommission, getGarment } from '../store/commissions.ts'
-import { fittingsOf, getFitting, insertFitting, updateFitting } from '../store/fittings.ts'
-import { getMeasurementSet, insertMeasurementSet } from '../store/measurement-sets.ts'
+import { type FittingRow, fittingsOf, getFitting, insertFitting, updateFitting } from '../store/fittings.ts'
+import { getMeasurementSet, insertMeasurementSet, type MeasurementSet } from '../store/measurement-sets.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
 import { madeNow } from './as-made.ts'
@@ -100,7 +100,7 @@ export const fittingRequests = [
       const unit = given.unit ?? settingsOf(context).letterhead.unit
       const fitting = getFitting(db, id)
       const { measurementSet, wearer } = madeNow(getGarment(db, garmentId, 'garmentId'), context)
-      const before = getMeasurementSet(db, measurementSet.id)
+      const before = lastTaken(fitting, measurementSet.id, wearer.id, context)
       const changed = refusingAt('measures', () => readMeasures(measures, unit)).measures
       if (Object.keys(changed).length === 0)
         throw new Refusal(phrase('refusal.fitting.noMeasures'), 'measures')
@@ -127,6 +127,17 @@ export const fittingRequests = [
       changedFitting('fitting.remove', id, revision, { removedAt: context.now() }, context),
   }),
 ]
+
+/** The set that measures are carried over from: what this fitting has led to already, if it is the same wearer's. */
+function lastTaken(
+  { measurementSetId }: FittingRow,
+  inUse: string,
+  wearerId: string,
+  { store: { db } }: Context,
+): MeasurementSet {
+  const taken = measurementSetId === null ? undefined : getMeasurementSet(db, measurementSetId)
+  return taken?.clientId === wearerId ? taken : getMeasurementSet(db, inUse)
+}
 
 function changedFitting(
   name: string,

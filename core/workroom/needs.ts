@@ -4,13 +4,14 @@ import { getCommission, getGarment } from '../store/commissions.ts'
 import { getQuote } from '../store/quotes.ts'
 import { lineAsMade } from './as-made.ts'
 import type { Context } from './request.ts'
+import { lineStillToCut } from './still-to-cut.ts'
 
 /** What a garment needs of its own cloth; nothing where that is not of the book, is the customer's, or none is cut. */
-export function needFor(garmentId: string, { store }: Pick<Context, 'store'>) {
-  const { db } = store
+export function needFor(garmentId: string, context: Context) {
+  const { db } = context.store
   const garment = getGarment(db, garmentId, 'garmentId')
   const { snapshot } = getQuote(db, getCommission(db, garment.commissionId).quoteId)
-  return needOn(garmentId, lineAsMade(snapshot, garment, { store }))
+  return needOn(garmentId, lineStillToCut(lineAsMade(snapshot, garment, context), garmentId, context))
 }
 
 /** The same, where its line is at hand. */

@@ -7,6 +7,7 @@ import { printPdf } from '../paper/pdf.ts'
 import { quoteSheet } from '../paper/quote-sheet.ts'
 import type { GarmentSheet } from '../paper/sheet.ts'
 import { workOrder } from '../paper/work-order.ts'
+import { isPlanned } from '../plan/steps.ts'
 import { attachmentPath, putAttachment, readAttachment } from '../store/attachments.ts'
 import { getClient } from '../store/clients.ts'
 import { getCommission, getGarment, stepsOfGarments } from '../store/commissions.ts'
@@ -143,6 +144,9 @@ async function garmentPaper(
     stepsDone: Object.fromEntries(
       steps.flatMap(({ key, doneAt }) => (doneAt === null ? [] : [[key, doneAt]])),
     ),
+    cameUp: steps
+      .filter((step) => !isPlanned(step))
+      .map(({ name, minutes, doneAt }) => ({ name, minutes: minutes.mean, doneAt })),
     lengthChoices: Object.entries(choices).flatMap(([id, { kind }]) => (kind === 'length' ? [id] : [])),
     timeZone: settingsOf(context).timeZone,
   })

@@ -13,7 +13,7 @@ import { getClient } from '../store/clients.ts'
 import { getCloth } from '../store/cloths.ts'
 import { commissionOfQuote } from '../store/commissions.ts'
 import { takeNumber } from '../store/counters.ts'
-import { getMeasurementSet, type MeasurementSet, markUsed } from '../store/measurement-sets.ts'
+import { getMeasurementSet, markUsed } from '../store/measurement-sets.ts'
 import { getQuote, insertQuote, listQuotes, type QuoteStanding, setQuoteState } from '../store/quotes.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
@@ -25,7 +25,7 @@ import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { type Context, request } from './request.ts'
 import { settingsOf, today } from './settings.ts'
-import { habitsOf, onOrder, wantedFor } from './wanted.ts'
+import { habitsOf, onOrder, setInShort, wantedFor } from './wanted.ts'
 
 const line = z.strictObject({
   wearerId: inputs.id.describe('client who wears it'),
@@ -220,7 +220,7 @@ function lineOf(asked: Counted, context: Context): LineDraft {
     ...made(wanted, habits),
     id: context.newId(),
     wearer: { id: wearer.id, name: wearer.name },
-    measurementSet: { id: set.id, day: set.day, told: toldIn(set) },
+    measurementSet: setInShort(set),
     body,
     quantity: asked.quantity,
     construction: construction.id,
@@ -306,7 +306,3 @@ const inShort = ({ id, number, customerId, day, state, snapshot }: QuoteStanding
   total: snapshot.total,
   supersedes: snapshot.supersedes ?? null,
 })
-
-/** What a set says in words. */
-const toldIn = ({ over, note, remarks, notes }: MeasurementSet): string[] =>
-  [over, note, ...Object.values(remarks), ...Object.values(notes)].filter((text) => text !== '')

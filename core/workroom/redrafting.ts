@@ -14,7 +14,7 @@ import {
   replanStep,
   standingSteps,
 } from '../store/commissions.ts'
-import { cutPiecesOf } from '../store/cut-pieces.ts'
+import { cutPiecesOf, markPieceCut } from '../store/cut-pieces.ts'
 import { getFitting, insertLaidAgain, laidAgainFor } from '../store/fittings.ts'
 import { draftsOf, insertGarmentDraft, latestDraftOf } from '../store/garment-drafts.ts'
 import { getMeasurementSet, markUsed } from '../store/measurement-sets.ts'
@@ -23,6 +23,7 @@ import { Refusal } from '../words/refusal.ts'
 import { madeNow } from './as-made.ts'
 import { constructionFor } from './constructions.ts'
 import { cutFor } from './cuts.ts'
+import { cutForDraft, cutKeyOf } from './fitting-steps.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { type Context, request } from './request.ts'
@@ -66,24 +67,42 @@ export const redraftRequests = [
     kind: 'command',
     about:
       'Drafts a garment again: its papers, pieces, steps and cloth follow, and what is done stays done. The price stays as agreed.',
-    input: redraft.extend({ fittingId: inputs.id.optional().describe('fitting that it came of') }),
-    run: ({ fittingId, ...asked }, context) => {
+    input: redraft.extend({
+      fittingId: inputs.id.optional().describe('fitting that it came of'),
+      recut: z
+        .array(inputs.line(100))
+        .max(60)
+        .optional()
+        .describe('pieces to be cut; those proposed, if not said'),
+    }),
+    run: ({ fittingId, ...given }, context) => {
       const { db } = context.store
       if (fittingId !== undefined) getFitting(db, fittingId)
-      const again = drafted(asked, context)
+      const again = drafted(given, context)
       const change = changeOf(again, context)
-      const { garment, line, set } = again
+      const { garment, before, line, set } = again
+      const { draft } = line.estimate
+      const recut = given.recut ?? change.propose
+      const unknown = recut.find((id) => !draft.pieces.some((piece) => piece.id === id))
+      if (unknown !== undefined)
+        throw new Refusal(phrase('refusal.redraft.noPiece', { piece: unknown }), 'recut')
+      if (change.same && recut.length === 0)
+        throw new Refusal(phrase('refusal.redraft.same', { day: { date: before.measurementSet.day } }))
+      const earlier = latestDraftOf(db, garment.id)
       markUsed(db, set.id, context.now())
-      const number = (latestDraftOf(db, garment.id)?.number ?? 1) + 1
+      const number = (earlier?.number ?? 1) + 1
       const row = insertGarmentDraft(db, {
         ...{ id: context.newId(), garmentId: garment.id, number, measurementSetId: set.id },
         ...{ body: line.body, asked: line.asked, estimate: line.estimate },
-        ...{ fittingId: fittingId ?? null, createdAt: context.now() },
+        ...{ fittingId: fittingId ?? null, recut, createdAt: context.now() },
       })
       replan(garment.id, line.estimate, context)
+      uncutGone(garment.id, draft, context)
+      if (earlier !== undefined) cutForDraft(garment.id, earlier.id, [], context)
+      cutForDraft(garment.id, row.id, recut, context)
       laidAnew(again, change, context)
       recorded(context, 'garment.draftAgain', 'garment', garment.id, null, {
-        ...{ number, measurementSetId: set.id, choices: asked.choices, draft: row.id },
+        ...{ number, measurementSetId: set.id, choices: given.choices, recut, draft: row.id },
       })
       return { number, change }
     },
@@ -136,21 +155,41 @@ const planIdOf = (plan: Estimate['finishPlan']) =>
     (id) => JSON.stringify(FINISH_PLANS[id]) === JSON.stringify(plan),
   )
 
-function changeOf({ garment, before, line }: ReturnType<typeof drafted>, { store }: Context) {
-  const cut = new Set(cutPiecesOf(store.db, garment.id).map(({ piece }) => piece))
-  const wholly = standingSteps(store.db, garment.id).some(
-    ({ stage, doneAt }) => stage === 'cut' && doneAt !== null,
-  )
+function changeOf({ garment, before, line, set }: ReturnType<typeof drafted>, { store: { db } }: Context) {
+  const cut = new Set(cutPiecesOf(db, garment.id).map(({ piece }) => piece))
+  const steps = standingSteps(db, garment.id)
+  const wholly = steps.some(({ stage, doneAt }) => stage === 'cut' && doneAt !== null)
   const { changed, added, gone } = differenceOfDrafts(before.estimate.draft, line.estimate.draft)
-  const isCut = (id: string) => wholly || cut.has(id)
+  const { pieces } = line.estimate.draft
+  // What the draft before this one was still to be cut anew for is not cut yet.
+  const earlier = latestDraftOf(db, garment.id)
+  const waits = steps.some(({ key, doneAt }) => key === cutKeyOf(earlier?.id ?? '') && doneAt === null)
+  const waiting = waits ? (earlier?.recut ?? []).filter((id) => pieces.some((piece) => piece.id === id)) : []
+  const isCut = (id: string) => (wholly && !waiting.includes(id)) || cut.has(id)
+  const recut = changed.filter(({ id }) => isCut(id)).map(({ id }) => id)
   return {
     /** Whether anything of it is cut. */
     begun: wholly || cut.size > 0,
+    /** Whether it would be drafted just as it is now. */
+    same:
+      changed.length + added.length + gone.length === 0 &&
+      set.id === before.measurementSet.id &&
+      JSON.stringify(line.asked) === JSON.stringify(before.asked),
     changed: changed.map((one) => ({ ...one, cut: isCut(one.id) })),
     ...{ added, gone: gone.map((one) => ({ ...one, cut: isCut(one.id) })) },
+    /** Pieces to be cut for it, by their ids, where the garment is cut: those that changed, the new, and those that still wait. */
+    propose: [...new Set([...waiting, ...recut, ...(wholly ? added.map(({ id }) => id) : [])])],
+    pieces: pieces.map(({ id, name, copies }) => ({ id, name, copies: copies.length })),
     cloth: { before: before.estimate.purchase.needed, after: line.estimate.purchase.needed },
     minutes: { before: before.estimate.sewing.total.mean, after: line.estimate.sewing.total.mean },
   }
+}
+
+/** Pieces that fell away are not cut pieces of the garment any more. */
+function uncutGone(garmentId: string, { pieces }: Estimate['draft'], { store: { db } }: Context): void {
+  for (const { piece, copy } of cutPiecesOf(db, garmentId))
+    if (!pieces.some(({ id, copies }) => id === piece && copies.some((one) => one.id === copy)))
+      markPieceCut(db, { garmentId, piece, copy }, null)
 }
 
 /**
@@ -174,13 +213,10 @@ function laidAnew(
   })
 }
 
-/** Steps that came up in the making have a colon in their key; the others are of the draft. */
-const isPlanned = (key: string): boolean => !key.includes(':')
-
 /** Brings the steps of a garment to a new draft. */
 function replan(garmentId: string, estimate: Estimate, context: Context): void {
   const { db } = context.store
-  const { kept, added, gone } = stepsAfter(standingSteps(db, garmentId), plannedSteps(estimate), isPlanned)
+  const { kept, added, gone } = stepsAfter(standingSteps(db, garmentId), plannedSteps(estimate))
   for (const { id, step } of kept) replanStep(db, id, step)
   for (const id of gone) deleteStep(db, id)
   insertSteps(

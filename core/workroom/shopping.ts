@@ -17,6 +17,7 @@ import * as inputs from './inputs.ts'
 import { needsOn } from './needs.ts'
 import { type Context, request } from './request.ts'
 import { settingsOf, today } from './settings.ts'
+import { lineStillToCut } from './still-to-cut.ts'
 import { entered, ledgerOf, lengthAt, lengthsIn, shown, wrote } from './stock.ts'
 
 /** What must be bought for all open work, and what of it is ordered. */
@@ -93,7 +94,9 @@ function listFor(context: Context) {
   }))
   const needs = wanted
     .filter(({ garment }) => !isDone(garment.id, 'cut'))
-    .flatMap(({ garment, line, day }) => needsOn(garment.id, line).map((need) => ({ need, day })))
+    .flatMap(({ garment, line, day }) =>
+      needsOn(garment.id, lineStillToCut(line, garment.id, context)).map((need) => ({ need, day })),
+    )
   const smalls = wanted
     .filter(({ garment }) => !isDone(garment.id, 'sew'))
     .flatMap(({ garment, line, day }): DatedSmall[] =>

@@ -113,6 +113,12 @@ export function bodyOfSet({ clientId, measures }: MeasurementSet, context: Conte
   return { measures, ...(birthDay === null ? {} : { age: ageOn(birthDay, today(context)) }) }
 }
 
+/** A set as papers name it: its day, and what was said besides the measures. */
+export const setInShort = ({ id, day, over, note, remarks, notes }: MeasurementSet) => ({
+  ...{ id, day },
+  told: [over, note, ...Object.values(remarks), ...Object.values(notes)].filter((text) => text !== ''),
+})
+
 type ClothAsked = { cloth?: Parameters<typeof readCloth>[0] | undefined; clothId?: string | undefined }
 
 /** The cloth given in the request, or a saved one. */

@@ -7,6 +7,7 @@ import { ChoicesForm, type Chosen } from '../desk/choices-form.tsx'
 import { ActForm } from '../parts/acts.tsx'
 import { SelectField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
+import { Tick } from '../parts/tick.tsx'
 import { sentenceOf, useHouse, useQuery, useTell } from '../workroom.tsx'
 import { type Followed, type Garment, useGarmentNames } from './logged.ts'
 
@@ -50,11 +51,13 @@ function Again({ garmentId, made, fitting, close, onDone }: AgainProps) {
   const tell = useTell()
   const { value: construction } = useQuery('construction.describe', { id: made.construction })
   const { value: book } = useQuery('client.get', { id: made.wearer.id })
-  const [set, setSet] = useState(fitting?.measurementSetId ?? made.measurementSet.id)
+  const sets = book?.measurementSets ?? []
+  const [picked, setSet] = useState(fitting?.measurementSetId)
+  const set = sets.find(({ id }) => id === picked)?.id ?? made.measurementSet.id
   const [chosen, setChosen] = useState<Chosen>(made.choices)
   const asked = { garmentId, measurementSetId: set, choices: chosen }
   const { change, refused } = useTry(asked)
-  const sets = book?.measurementSets ?? []
+  const [left, setLeft] = useState<readonly string[]>([])
   return (
     <ActForm
       label={tell('redraft.title')}
@@ -63,6 +66,7 @@ function Again({ garmentId, made, fitting, close, onDone }: AgainProps) {
       work={async () => {
         await workroom.ask('garment.draftAgain', {
           ...asked,
+          recut: change?.propose.filter((id) => !left.includes(id)),
           ...(fitting === undefined ? {} : { fittingId: fitting.id }),
         })
         onDone()
@@ -91,6 +95,7 @@ function Again({ garmentId, made, fitting, close, onDone }: AgainProps) {
       )}
       <Refusal sentence={refused} />
       {change === undefined ? null : <WhatChanges change={change} />}
+      {change === undefined ? null : <ToCut {...{ change, left, setLeft }} />}
     </ActForm>
   )
 }
@@ -126,7 +131,6 @@ function WhatChanges({ change: { changed, added, gone, cloth, minutes } }: { cha
   const size = ({ width, height }: { width: number; height: number }) =>
     [width, height].map((mm) => printLength(mm, reader.unit, reader.locale)).join(' × ')
   const none = changed.length + added.length + gone.length === 0
-  const again = changed.filter((one) => one.cut)
   return (
     <section className="stack" aria-live="polite" aria-label={tell('redraft.changes')}>
       <h3>{tell('redraft.changes')}</h3>
@@ -169,7 +173,31 @@ function WhatChanges({ change: { changed, added, gone, cloth, minutes } }: { cha
           ...{ hoursBefore: printMinutes(minutes.before), hoursAfter: printMinutes(minutes.after) },
         })}
       </p>
-      {again.length === 0 ? null : <p>{tell('redraft.recut')}</p>}
     </section>
+  )
+}
+
+type ToCutProps = { change: Change; left: readonly string[]; setLeft: (left: readonly string[]) => void }
+
+/** Of a garment that is cut, the pieces to cut for the new draft: all that are proposed, but for those she leaves. */
+function ToCut({ change: { propose, pieces }, left, setLeft }: ToCutProps) {
+  const { reader } = useHouse()
+  const tell = useTell()
+  if (propose.length === 0) return null
+  return (
+    <fieldset className="picks recut">
+      <legend>{tell('redraft.recut')}</legend>
+      {pieces
+        .filter(({ id }) => propose.includes(id))
+        .map(({ id, name, copies }) => (
+          <Tick
+            key={id}
+            wanted
+            name={`${say(name, reader)} × ${copies}`}
+            done={!left.includes(id)}
+            onChange={(cut) => setLeft(cut ? left.filter((one) => one !== id) : [...left, id])}
+          />
+        ))}
+    </fieldset>
   )
 }

@@ -15,11 +15,13 @@ type Props = {
   fitting: Fitting
   when: string
   close: () => void
-  onDone: () => void
+  /** What comes after it; it closes, if nothing does. */
+  then?: () => void
+  onDone: (fitting: Fitting) => void
 }
 
 /** What a fitting found: in words, in work, in pieces to cut again and in measures. */
-export function Hold({ commission, fitting, when, close, onDone }: Props) {
+export function Hold({ commission, fitting, when, close, then = close, onDone }: Props) {
   const { workroom } = useHouse()
   const tell = useTell()
   const { id, revision, found, minutesAdded } = fitting
@@ -35,13 +37,14 @@ export function Hold({ commission, fitting, when, close, onDone }: Props) {
       label={tell('life.doing', { doing: tell('life.fitting.hold'), what: when })}
       keep={tell('life.fitting.holdKeep')}
       close={close}
+      then={then}
       work={async () => {
-        await workroom.ask('fitting.hold', {
+        const { fitting: held } = await workroom.ask('fitting.hold', {
           ...{ id, revision, found: typed.found, recut: [...recut] },
           measurementSetId: typed.set || null,
           ...(typed.added.trim() === '' ? {} : { added: typed.added }),
         })
-        onDone()
+        onDone(held)
       }}
     >
       <TextArea label={tell('life.fitting.found')} {...field('found')} />

@@ -5,8 +5,8 @@ import { Acts } from '../parts/acts.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { useHouse, useQuery, useTell } from '../workroom.tsx'
 import { DraftAgain } from './draft-again.tsx'
+import { Found } from './fitting-flow.tsx'
 import { Book, Move, TakeOff } from './fitting-forms.tsx'
-import { Hold } from './fitting-hold.tsx'
 import { type Followed, useGarmentNames } from './logged.ts'
 import { MeasureAnew } from './measure-anew.tsx'
 
@@ -81,7 +81,9 @@ function Entry({ commission, fitting, onChanged }: Props & { fitting: Fitting })
         acts={[
           {
             ...act(held ? 'change' : 'hold'),
-            form: (close) => <Hold {...given} commission={commission} close={close} />,
+            // The same act before and after, for what it leads to goes on once it is held.
+            id: 'found',
+            form: (close) => <Found {...{ ...given, commission, garments, close }} />,
           },
           ...(commission.state === 'open'
             ? [

@@ -5,6 +5,7 @@ import { ActForm } from '../parts/acts.tsx'
 import { SelectField, TextField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { useHouse, useQuery, useTell } from '../workroom.tsx'
+import type { Fitting } from './fittings.tsx'
 import { type Followed, type Garment, useGarmentNames } from './logged.ts'
 
 type Made = OutputOf<'garment.made'>['made']
@@ -13,7 +14,9 @@ type Props = {
   garments: readonly Garment[]
   fittingId: string
   close: () => void
-  onDone: () => void
+  /** What comes after it, be it that nothing changed; without it that has to be left. */
+  then?: () => void
+  onDone: (fitting: Fitting) => void
 }
 
 /** Measures taken again at a fitting: those of the garment that was tried on, each with what it was. */
@@ -42,7 +45,7 @@ export function MeasureAnew({ commission, garments, ...props }: Props) {
 
 type FieldsProps = Omit<Props, 'commission' | 'garments'> & { garmentId: string; made: Made }
 
-function Fields({ garmentId, made, fittingId, close, onDone }: FieldsProps) {
+function Fields({ garmentId, made, fittingId, close, then, onDone }: FieldsProps) {
   const { workroom, reader } = useHouse()
   const tell = useTell()
   const { value: construction } = useQuery('construction.describe', { id: made.construction })
@@ -51,15 +54,19 @@ function Fields({ garmentId, made, fittingId, close, onDone }: FieldsProps) {
   if (construction === undefined || kept === undefined) return null
   const { measures } = kept.measurementSet
   const ids = [...new Set([...construction.required.flat(), ...construction.useful])]
+  const changed = Object.fromEntries(Object.entries(typed).filter(([, text]) => text.trim() !== ''))
+  const passed = then !== undefined && Object.keys(changed).length === 0
   return (
     <ActForm
       label={tell('redraft.measure')}
-      keep={tell('redraft.measure.keep')}
+      keep={tell(passed ? 'redraft.measure.pass' : 'redraft.measure.keep')}
       close={close}
+      then={then ?? close}
       work={async () => {
-        const changed = Object.fromEntries(Object.entries(typed).filter(([, text]) => text.trim() !== ''))
-        await workroom.ask('fitting.measure', { id: fittingId, garmentId, measures: changed })
-        onDone()
+        if (passed) return
+        const asked = { id: fittingId, garmentId, measures: changed }
+        const { fitting } = await workroom.ask('fitting.measure', asked)
+        onDone(fitting)
       }}
     >
       <p className="quiet">{tell('redraft.measure.about')}</p>

@@ -69,16 +69,18 @@ type FormProps = {
   /** What is done; a refusal of it is shown, and the form stays. */
   work: () => Promise<unknown>
   close: () => void
+  /** What comes once it is kept; it closes, if nothing does. */
+  then?: () => void
   children: ReactNode
 }
 
 /** A form that opens where it is needed, and closes once its work is done. */
-export function ActForm({ label, keep, work, close, children }: FormProps) {
+export function ActForm({ label, keep, work, close, then = close, children }: FormProps) {
   const tell = useTell()
   const doing = useDoing()
   const submit = async (event: FormEvent) => {
     event.preventDefault()
-    if (await doing.run(work)) close()
+    if (await doing.run(work)) then()
   }
   return (
     <form className="stack" aria-label={label} onSubmit={(event) => void submit(event)}>

@@ -55,6 +55,8 @@ describe('what a garment waits for', () => {
     expect(kinds(fit, true, { fitting: '2026-03-02' })).toEqual(['fitting'])
     expect(kinds(fit, true, { fitting: '2026-03-01' })).toEqual(['fittingNotWritten'])
     expect(kinds(whole.slice(2), true, { fitting: '2026-03-09' })).toEqual([])
+    // What a fitting led to is altered before the next one.
+    expect(kinds([step('fit', 'alter:f'), ...fit], true)).toEqual([])
   })
 
   test('whatever it is, it is told once', () => {

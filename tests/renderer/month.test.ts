@@ -203,10 +203,15 @@ describe.runIf(hasBrowser)(`a month in the workroom${withoutBrowser}`, () => {
     await page.getByRole('form', { name: 'Draft it again' }).waitFor({ state: 'detached' })
     await done(planner)
 
-    // Sewn, hemmed, handed over, invoiced and paid.
+    // What changed is cut again, of cloth that nobody measured; then sewn, hemmed, handed over, invoiced and paid.
     planner = await open('2026-03-27')
     page = planner.page
     await toCommission(page, 'C-2026-001')
+    const again = page.getByRole('checkbox', { name: /^Cut for the new draft: front; back; gore/ })
+    await again.press('Space')
+    await page.getByText('nobody has measured what is left of it').waitFor()
+    await page.getByRole('button', { name: 'Cut all the same' }).click()
+    await expect.poll(() => again.isChecked()).toBe(true)
     for (const stage of ['Sew: all of it', 'Hem: all of it']) await tick(page, stage)
     const unticked = page.getByRole('checkbox', { checked: false })
     for (let left = await unticked.count(); left > 0; left = await unticked.count()) {

@@ -197,6 +197,8 @@ export const garmentDraft = sqliteTable(
     /** Fitting that it came of, if it did. */
     fittingId: text('fitting_id').references(() => fitting.id, { onDelete: 'restrict' }),
     createdAt: createdAt(),
+    /** Ids of the pieces that are to be cut for it, the others being cut already. */
+    recut: text('recut', { mode: 'json' }).$type<string[]>().notNull().default([]),
   },
   (table) => [uniqueIndex('garment_draft_number').on(table.garmentId, table.number)],
 )

@@ -1,7 +1,7 @@
 import type { DrawItem, Drawing, Lettering } from '../draw/drawing.ts'
 import { CAPITAL, INKS, LETTERS, TINTS } from '../draw/ink.ts'
 import type { Path, Point } from '../geometry/types.ts'
-import { plainText, runsOf, textWidth } from './fonts.ts'
+import { oneLine } from './lines.ts'
 import type { FaceId, Mark, PathMark, TextRun } from './page.ts'
 import type { Laid, Strip, Tagger } from './strip.ts'
 import { shifted } from './strip.ts'
@@ -92,17 +92,12 @@ export function drawingMarks(drawing: Drawing, tag: number): Mark[] {
 function letters({ text, anchor, angle, size }: Lettering, at: Point, tag: number): TextRun[] {
   const { em, dye } = LETTERS[size]
   const face: FaceId = size === 'name' ? 'sansBold' : 'sans'
-  const runs = runsOf(plainText(text), face).map((run) => ({
-    ...run,
-    width: textWidth(run.text, run.face, em / POINT),
-  }))
-  const whole = runs.reduce((sum, { width }) => sum + width, 0)
+  const { runs, width: whole } = oneLine(text, { face, size: em / POINT, leading: 1, dye })
   const [cos, sin] = [Math.cos((angle * Math.PI) / 180), Math.sin((angle * Math.PI) / 180)]
-  let along = anchor === 'start' ? 0 : anchor === 'middle' ? -whole / 2 : -whole
+  const from = anchor === 'start' ? 0 : anchor === 'middle' ? -whole / 2 : -whole
   const down = (em * CAPITAL) / 2
   return runs.map((run) => {
-    const start = along
-    along += run.width
+    const start = from + run.x
     return {
       kind: 'text',
       x: at.x + start * cos + down * sin,

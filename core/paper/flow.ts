@@ -1,6 +1,6 @@
 import { type Block, layBlocks } from './block.ts'
 import { textWidth } from './fonts.ts'
-import { breakLines, type Line } from './lines.ts'
+import { breakLines, type Line, oneLine } from './lines.ts'
 import { type Mark, PAPERS, type Page, type PaperDocument, type PaperSize } from './page.ts'
 import { type Strip, shifted, silent, Tagger } from './strip.ts'
 import { FOOT, LOOKS, MARGIN } from './style.ts'
@@ -91,12 +91,5 @@ function shortened(text: string, width: number): Line {
   const [line, more] = breakLines(text, look, width)
   if (more === undefined) return line!
   const kept = breakLines(text, look, width - textWidth(' …', look.face, look.size))[0]!
-  return breakLines(
-    `${kept.runs
-      .map((run) => run.text)
-      .join('')
-      .trimEnd()}\u00a0…`,
-    look,
-    width,
-  )[0]!
+  return oneLine(`${kept.text.trimEnd()}\u00a0…`, look)
 }

@@ -7,7 +7,10 @@ import { Refusal } from '../words/refusal.ts'
 import type { FaceId } from './page.ts'
 import { POINT } from './style.ts'
 
-/** EB Garamond and Source Sans 3, both under the SIL Open Font Licence 1.1, as whole TrueType files. */
+/**
+ * EB Garamond, Source Sans 3, Noto Serif Hebrew and Noto Naskh Arabic, all under the SIL Open Font Licence 1.1, as whole
+ * TrueType files.
+ */
 const FILES: Record<FaceId, string> = {
   serif: '@expo-google-fonts/eb-garamond/400Regular/EBGaramond_400Regular.ttf',
   serifItalic: '@expo-google-fonts/eb-garamond/400Regular_Italic/EBGaramond_400Regular_Italic.ttf',
@@ -15,16 +18,27 @@ const FILES: Record<FaceId, string> = {
   sans: '@expo-google-fonts/source-sans-3/400Regular/SourceSans3_400Regular.ttf',
   sansItalic: '@expo-google-fonts/source-sans-3/400Regular_Italic/SourceSans3_400Regular_Italic.ttf',
   sansBold: '@expo-google-fonts/source-sans-3/600SemiBold/SourceSans3_600SemiBold.ttf',
+  hebrew: '@expo-google-fonts/noto-serif-hebrew/400Regular/NotoSerifHebrew_400Regular.ttf',
+  hebrewBold: '@expo-google-fonts/noto-serif-hebrew/600SemiBold/NotoSerifHebrew_600SemiBold.ttf',
+  arabic: '@expo-google-fonts/noto-naskh-arabic/400Regular/NotoNaskhArabic_400Regular.ttf',
+  arabicBold: '@expo-google-fonts/noto-naskh-arabic/600SemiBold/NotoNaskhArabic_600SemiBold.ttf',
 }
 
-/** The face that lends a character to one that has none. */
-const FALLBACK: Record<FaceId, FaceId> = {
-  serif: 'sans',
-  serifItalic: 'sansItalic',
-  serifBold: 'sansBold',
-  sans: 'serif',
-  sansItalic: 'serifItalic',
-  sansBold: 'serifBold',
+const LIGHT = ['hebrew', 'arabic'] as const
+const BOLD = ['hebrewBold', 'arabicBold'] as const
+
+/** The faces that lend a character to one that has none, the first of them that has it. */
+const LENDERS: Record<FaceId, readonly FaceId[]> = {
+  serif: ['sans', ...LIGHT],
+  serifItalic: ['sansItalic', ...LIGHT],
+  serifBold: ['sansBold', ...BOLD],
+  sans: ['serif', ...LIGHT],
+  sansItalic: ['serifItalic', ...LIGHT],
+  sansBold: ['serifBold', ...BOLD],
+  hebrew: ['serif', 'sans', 'arabic'],
+  hebrewBold: ['serifBold', 'sansBold', 'arabicBold'],
+  arabic: ['serif', 'sans', 'hebrew'],
+  arabicBold: ['serifBold', 'sansBold', 'hebrewBold'],
 }
 
 let folder: string | undefined
@@ -89,28 +103,29 @@ export const characters = (text: string): string[] =>
 /**
  * A text as it can be set: accents joined to their letters (NFC), invisible characters gone, every run of
  * white space one space. Fixed spaces of any width become the no-break space.
+ * @param but invisible characters that stay
  */
-export function plainText(text: string): string {
+export function plainText(text: string, but?: RegExp): string {
   return text
     .normalize('NFC')
     .replace(/[\u202f\u2007]/g, '\u00a0')
     .replace(/(?!\u00a0)[\s\p{Cc}]+/gu, ' ')
-    .replace(/\p{Default_Ignorable_Code_Point}/gu, '')
+    .replace(/\p{Default_Ignorable_Code_Point}/gu, (c) => (but !== undefined && c.search(but) === 0 ? c : ''))
 }
 
 const has = (face: FaceId, character: string): boolean =>
   [...character].every((c) => fontOf(face).hasGlyphForCodePoint(c.codePointAt(0)!))
 
 /**
- * A text cut into runs that each one face can print: in `face` where it has the character, else in its
- * fallback.
+ * A text cut into runs that each one face can print: in `face` where it has the character, else in the first that
+ * lends it.
  *
- * @throws Refusal naming a character that neither has, and the text it stands in
+ * @throws Refusal naming a character that none has, and the text it stands in
  */
 export function runsOf(text: string, face: FaceId): { text: string; face: FaceId }[] {
   const runs: { text: string; face: FaceId }[] = []
   for (const character of characters(text)) {
-    const able = has(face, character) ? face : has(FALLBACK[face], character) ? FALLBACK[face] : undefined
+    const able = [face, ...LENDERS[face]].find((one) => has(one, character))
     if (able === undefined) throw missing(character, text)
     const last = runs.at(-1)
     if (last?.face === able) last.text += character

@@ -1,4 +1,5 @@
 import type { Dye } from '../draw/ink.ts'
+import { asShaped, ISOLATES, inSight, levelsOf } from './bidi.ts'
 import { characters, plainText, runsOf, textWidth } from './fonts.ts'
 import type { FaceId } from './page.ts'
 import type { Look } from './style.ts'
@@ -7,13 +8,17 @@ import type { Look } from './style.ts'
 export type Span = { text: string; face?: FaceId; dye?: Dye }
 export type Words = string | readonly Span[]
 
-/** Words of one face and dye within a line, `x` mm from the line's start. */
+/** Words of one face, dye and direction within a line, `x` mm from the line's left end. */
 export type LineRun = { text: string; face: FaceId; dye: Dye; x: number; width: number }
-export type Line = { runs: LineRun[]; width: number }
+/** `text` is what the line says, in the order it is read; its runs stand in the order they are seen. */
+export type Line = { text: string; runs: LineRun[]; width: number }
 
-/** A part of a word in one style; words end where a line may break. */
-type Part = { text: string; face: FaceId; dye: Dye }
+/** A part of a word in one style and direction; words end where a line may break. */
+type Part = { text: string; face: FaceId; dye: Dye; level: number }
 type Word = Part[]
+
+/** Words on one line, as wide as they are; `size` in points. */
+export const oneLine = (text: string, look: Look): Line => setLine(wordsOf([{ text }], look).flat(), look)
 
 /**
  * Breaks words into lines no wider than `width` mm: at spaces and after hyphens between letters, and
@@ -42,18 +47,39 @@ const held = (text: string): string =>
   text.replace(/(?<=\d|[½⅛¼⅜⅝¾⅞]) (?=(?:mm|cm|in|m|min|h)\b)|(?<=\d h) (?=\d\d\b)/g, '\u00a0')
 
 function wordsOf(spans: readonly Span[], look: Look): Word[] {
+  const typed = spans.map((span) => ({ ...span, text: held(plainText(span.text, ISOLATES)) }))
+  const levels = levelsOf(typed.map(({ text }) => text).join(''))
+  const plain = typed.map((span) => ({ ...span, text: span.text.replace(ISOLATES, '') }))
   const words: Word[] = []
   let open = false
-  for (const { text, face = look.face, dye = look.dye } of spans) {
-    const pieces = held(plainText(text)).match(/[^ ]+ ?| /g) ?? []
+  let at = 0
+  for (const { text, face = look.face, dye = look.dye } of plain) {
+    const pieces = text.match(/[^ ]+ ?| /g) ?? []
     for (const piece of pieces.flatMap((p) => p.split(/(?<=\p{L}-)(?=\p{L})/u))) {
-      const parts = runsOf(piece, face).map((run) => ({ ...run, dye }))
+      const parts = runsOf(piece, face).flatMap((run) => {
+        const own = byLevel(run.text, at, levels)
+        at += run.text.length
+        return own.map((one): Part => ({ ...one, face: run.face, dye }))
+      })
       if (open) words.at(-1)!.push(...parts)
       else words.push(parts)
       open = !/[ -]$/.test(piece)
     }
   }
   return words
+}
+
+/** A text cut where its direction changes; `at` is where it begins in the line whose levels are given. */
+function byLevel(text: string, at: number, levels: readonly number[] | undefined) {
+  if (levels === undefined) return [{ text, level: 0 }]
+  const parts: { text: string; level: number }[] = []
+  for (let i = 0; i < text.length; i++) {
+    const level = levels[at + i]!
+    const last = parts.at(-1)
+    if (last?.level === level) last.text += text[i]
+    else parts.push({ text: text[i]!, level })
+  }
+  return parts
 }
 
 function fill(words: readonly Word[], look: Look, width: number): Line[] {
@@ -84,28 +110,29 @@ function fill(words: readonly Word[], look: Look, width: number): Line[] {
  */
 function withSpace(line: Line, parts: readonly Part[]): Line {
   const last = line.runs.at(-1)
-  if (last === undefined || !parts.at(-1)?.text.endsWith(' ')) return line
+  if (last === undefined || !parts.at(-1)!.text.endsWith(' ') || parts.some(({ level }) => level > 0))
+    return line
   return { ...line, runs: [...line.runs.slice(0, -1), { ...last, text: `${last.text} ` }] }
 }
 
-/** A line's parts joined where they share a style, measured, without the spaces at its ends. */
+/** A line's parts joined where they share a style and direction, in the order they are seen, without the spaces at its ends. */
 function setLine(parts: readonly Part[], look: Look): Line {
   const joined: Part[] = []
   for (const part of parts) {
     const last = joined.at(-1)
-    if (last?.face === part.face && last.dye === part.dye) last.text += part.text
+    if (last?.face === part.face && last.dye === part.dye && last.level === part.level) last.text += part.text
     else joined.push({ ...part })
   }
   const [first, last] = [joined[0], joined.at(-1)]
   if (first !== undefined) first.text = first.text.replace(/^ +/, '')
   if (last !== undefined) last.text = last.text.replace(/ +$/, '')
+  const kept = joined.filter(({ text }) => text !== '')
   let x = 0
-  const runs = joined
-    .filter(({ text }) => text !== '')
-    .map((part) => {
-      const width = textWidth(part.text, part.face, look.size)
-      x += width
-      return { ...part, x: x - width, width }
-    })
-  return { runs, width: x }
+  const runs = inSight(kept).map(({ text, level, face, dye }): LineRun => {
+    const shaped = asShaped(text, level)
+    const width = textWidth(shaped, face, look.size)
+    x += width
+    return { text: shaped, face, dye, x: x - width, width }
+  })
+  return { text: kept.map(({ text }) => text).join(''), runs, width: x }
 }

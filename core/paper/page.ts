@@ -1,8 +1,11 @@
 import type { Dye } from '../draw/ink.ts'
 import type { Path, Rectangle } from '../geometry/types.ts'
 
-/** The faces that sheets are set in: a book face for prose, a sans for tables and figures. */
-export const FACES = ['serif', 'serifItalic', 'serifBold', 'sans', 'sansItalic', 'sansBold'] as const
+/** The faces that sheets are set in: a book face for prose, a sans for tables and figures; and those for other scripts. */
+export const FACES = [
+  ...(['serif', 'serifItalic', 'serifBold', 'sans', 'sansItalic', 'sansBold'] as const),
+  ...(['hebrew', 'hebrewBold', 'arabic', 'arabicBold'] as const),
+] as const
 export type FaceId = (typeof FACES)[number]
 
 /**

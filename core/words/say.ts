@@ -22,7 +22,7 @@ export function say(phrase: Phrase, reader: Reader = englishReader): string {
 }
 
 function sayValue(value: PhraseValue, reader: Reader): string {
-  if (typeof value === 'string') return value
+  if (typeof value === 'string') return isolated(value)
   if (typeof value === 'number')
     return numberFormat(reader.locale, { maximumFractionDigits: 2 }).format(value)
   if ('mm' in value) return printLength(value.mm, reader.unit, reader.locale)
@@ -31,3 +31,11 @@ function sayValue(value: PhraseValue, reader: Reader): string {
   if ('minor' in value) return printMoney(value, reader.locale)
   return say(value, reader)
 }
+
+const RIGHT_TO_LEFT = /[\p{Script=Hebrew}\p{Script=Arabic}]/u
+
+/**
+ * What is written from right to left keeps to itself within a sentence of another direction (UAX #9, isolates), or a
+ * figure that follows a name would be drawn before it.
+ */
+const isolated = (text: string): string => (RIGHT_TO_LEFT.test(text) ? `\u2068${text}\u2069` : text)

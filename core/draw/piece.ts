@@ -75,7 +75,7 @@ export function drawPiece(piece: DrawnPiece, reader: Reader, scale: number = fit
 }
 
 /** A piece's name, how many are cut of it, and how many of them the other way round. */
-function captionOf({ name, copies }: DrawnPiece): Phrase {
+export function captionOf({ name, copies }: DrawnPiece): Phrase {
   const mirrored = copies.filter((copy) => copy.mirrored).length
   const params = { name, count: copies.length, mirrored }
   return phrase(
@@ -85,7 +85,7 @@ function captionOf({ name, copies }: DrawnPiece): Phrase {
 }
 
 /** Finished lines thin; an edge without allowance lies on a fold and is drawn as one. */
-function finishedLines({ edges, openings }: DrawnPiece): DrawItem[] {
+export function finishedLines({ edges, openings }: DrawnPiece): DrawItem[] {
   const outline = edges.filter((edge) => edge.on === 'outline')
   const of = (folded: boolean) =>
     outline.filter((edge) => (edge.allowance === 0) === folded).map((edge) => edge.path)
@@ -100,7 +100,7 @@ function finishedLines({ edges, openings }: DrawnPiece): DrawItem[] {
  * A line with two heads along the warp, where the piece is widest about the middle of its height and clear
  * of its openings; at 45° in the middle of a piece cut on the bias.
  */
-function grainArrow({ outline, openings, grain }: DrawnPiece, scale: number): DrawItem {
+export function grainArrow({ outline, openings, grain }: DrawnPiece, scale: number): DrawItem {
   const box = pathBox(outline)
   const level = box.y + 0.45 * box.height
   const reach = grain === 'bias' ? 0.2 * Math.min(box.width, box.height) : 0.2 * box.height

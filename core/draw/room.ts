@@ -33,6 +33,14 @@ export class Room {
     return this
   }
 
+  /** Keeps to the part of the shape between two levels. */
+  between(bottom: number, top: number): this {
+    const turned = this.#shape.map(({ x, y }) => ({ x: y, y: x }))
+    const kept = cutOff(cutOff(turned, bottom, 1), top, -1).map(({ x, y }) => ({ x: y, y: x }))
+    this.#shape.splice(0, this.#shape.length, ...kept)
+    return this
+  }
+
   get empty(): boolean {
     return this.#shape.length < 3
   }

@@ -57,7 +57,7 @@ function figureRow(tagger: Tagger, row: readonly Drawing[], width: number, befor
 }
 
 /** A drawing as marks, the top left corner of its box at the origin. */
-export function drawingMarks(drawing: Drawing, tag: number): Mark[] {
+export function drawingMarks(drawing: Drawing, tag: number | null): Mark[] {
   const { box, scale, clip } = drawing
   const top = box.y + box.height
   const place = ({ x, y }: Point): Point => ({ x: (x - box.x) * scale, y: (top - y) * scale })
@@ -89,7 +89,7 @@ export function drawingMarks(drawing: Drawing, tag: number): Mark[] {
 }
 
 /** A word of a drawing set along its own line, its capitals centred on `at`. */
-function letters({ text, anchor, angle, size }: Lettering, at: Point, tag: number): TextRun[] {
+function letters({ text, anchor, angle, size }: Lettering, at: Point, tag: number | null): TextRun[] {
   const { em, dye } = LETTERS[size]
   const face: FaceId = size === 'name' ? 'sansBold' : 'sans'
   const { runs, width: whole } = oneLine(text, { face, size: em / POINT, leading: 1, dye })

@@ -20,15 +20,23 @@ export function frameOf(paper: PaperSize): { x: number; y: number; width: number
   }
 }
 
-/** Lays blocks on as many pages as they need, each with its foot line. */
-export function layPages(blocks: readonly Block[], paper: PaperSize, foot: Foot): PaperDocument {
+/**
+ * Lays blocks on as many pages as they need, each with its foot line.
+ * @param following pages that come after these, and are counted on them
+ */
+export function layPages(
+  blocks: readonly Block[],
+  paper: PaperSize,
+  foot: Foot,
+  { tagger = new Tagger(), following = 0 } = {},
+): PaperDocument {
   const frame = frameOf(paper)
-  const { strips, tags } = layBlocks(new Tagger(), blocks, frame.width)
+  const { strips, tags } = layBlocks(tagger, blocks, frame.width)
   const pages = paginated(strips, frame.height).map(
     (marks): Page => ({ marks: shifted(marks, frame.x, frame.y) }),
   )
   pages.forEach((page, i) => {
-    page.marks.push(...footMarks(foot, paper, i + 1, pages.length))
+    page.marks.push(...footMarks(foot, paper, i + 1, pages.length + following))
   })
   return { paper, pages, tags }
 }

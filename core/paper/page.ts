@@ -25,6 +25,8 @@ export type TextRun = {
   width: number
   /** Degrees anticlockwise about `x`, `y`. */
   angle: number
+  /** Only what lies within is drawn. */
+  clip?: Rectangle
   /** The tag whose content this is; null for what a reader aloud skips. */
   tag: number | null
 }
@@ -69,10 +71,18 @@ export type Tag = {
 }
 
 /** Marks in the order they are drawn and read. */
-export type Page = { marks: Mark[] }
+export type Page = { marks: Mark[]; size?: { width: number; height: number } }
 
-export const PAPERS = { A4: { width: 210, height: 297 }, Letter: { width: 215.9, height: 279.4 } } as const
-export type PaperSize = keyof typeof PAPERS
+/** Papers of common printers, mm (ISO 216; ANSI/ASME Y14.1). */
+export const PAPERS = {
+  A4: { width: 210, height: 297 },
+  Letter: { width: 215.9, height: 279.4 },
+  A3: { width: 297, height: 420 },
+} as const
+/** Every size a pattern can be tiled on. */
+export type SheetSize = keyof typeof PAPERS
+/** What other papers are printed on. */
+export type PaperSize = Exclude<SheetSize, 'A3'>
 
-/** A sheet laid out, ready to print or to show. */
+/** A sheet laid out, ready to print or to show; a page may be of a size of its own, mm. */
 export type PaperDocument = { paper: PaperSize; pages: Page[]; tags: Tag[] }

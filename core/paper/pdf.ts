@@ -1,7 +1,7 @@
 import PDFDocument from 'pdfkit'
 import { DYES } from '../draw/ink.ts'
 import { samePoint } from '../geometry/point.ts'
-import type { Path } from '../geometry/types.ts'
+import type { Path, Rectangle } from '../geometry/types.ts'
 import { arcToCubics } from './cubic.ts'
 import { fontBytes } from './fonts.ts'
 import {
@@ -31,10 +31,8 @@ export type PrintOptions = {
  * The same sheet with the same options gives the same bytes.
  */
 export async function printPdf(document: PaperDocument, options: PrintOptions): Promise<Uint8Array> {
-  const { width, height } = PAPERS[document.paper]
-  const size: [number, number] = [width * PT, height * PT]
+  const usual = PAPERS[document.paper]
   const doc = new PDFDocument({
-    size,
     margin: 0,
     autoFirstPage: false,
     // No face of the printer's own: everything is set in fonts that the file brings along.
@@ -62,7 +60,8 @@ export async function printPdf(document: PaperDocument, options: PrintOptions): 
   doc.addStructure(whole)
   for (const tag of document.tags) whole.add(elementOf(doc, tag, elements))
   for (const page of document.pages) {
-    doc.addPage({ size, margin: 0 })
+    const { width, height } = page.size ?? usual
+    doc.addPage({ size: [width * PT, height * PT], margin: 0 })
     for (const group of grouped(page.marks)) printGroup(doc, group, elements)
   }
   doc.end()
@@ -109,9 +108,10 @@ function printGroup(
   doc.endMarkedContent()
 }
 
-function printText(doc: PDFKit.PDFDocument, { x, y, text, face, size, dye, angle }: TextRun): void {
+function printText(doc: PDFKit.PDFDocument, { x, y, text, face, size, dye, angle, clip }: TextRun): void {
   const at: [number, number] = [x * PT, y * PT]
   doc.save()
+  clipTo(doc, clip)
   if (angle !== 0) doc.rotate(-angle, { origin: at })
   doc.font(face).fontSize(size).fillColor(DYES[dye])
   // An empty list of features makes pdfkit shape the run as a whole, just as it was measured.
@@ -121,7 +121,7 @@ function printText(doc: PDFKit.PDFDocument, { x, y, text, face, size, dye, angle
 
 function printPath(doc: PDFKit.PDFDocument, { paths, stroke, fill, clip }: PathMark): void {
   doc.save()
-  if (clip !== undefined) doc.rect(clip.x * PT, clip.y * PT, clip.width * PT, clip.height * PT).clip()
+  clipTo(doc, clip)
   for (const path of paths) trace(doc, path)
   if (stroke !== undefined) {
     doc
@@ -134,6 +134,10 @@ function printPath(doc: PDFKit.PDFDocument, { paths, stroke, fill, clip }: PathM
   else if (fill !== undefined) doc.fill(DYES[fill], 'even-odd')
   else doc.stroke()
   doc.restore()
+}
+
+function clipTo(doc: PDFKit.PDFDocument, clip: Rectangle | undefined): void {
+  if (clip !== undefined) doc.rect(clip.x * PT, clip.y * PT, clip.width * PT, clip.height * PT).clip()
 }
 
 function trace(doc: PDFKit.PDFDocument, path: Path): void {

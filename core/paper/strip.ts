@@ -38,9 +38,10 @@ export function shifted(marks: readonly Mark[], dx: number, dy: number): Mark[] 
         : { ...s, from: move(s.from), to: move(s.to), centre: move(s.centre) },
     )
   return marks.map((mark) => {
-    if (mark.kind === 'text') return move(mark)
-    const paths = mark.paths.map(moved)
-    return mark.clip === undefined ? { ...mark, paths } : { ...mark, paths, clip: move(mark.clip) }
+    const clip = mark.clip === undefined ? {} : { clip: move(mark.clip) }
+    return mark.kind === 'text'
+      ? { ...move(mark), ...clip }
+      : { ...mark, paths: mark.paths.map(moved), ...clip }
   })
 }
 

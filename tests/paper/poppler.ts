@@ -44,3 +44,29 @@ export function wordsOf(
     }),
   )
 }
+
+/** A line drawn on a page as the file has it: its colour, and where it goes, mm from the top left corner. */
+export type Drawn = { rgb: string; points: { x: number; y: number }[]; curved: boolean }
+
+/**
+ * The lines of one page, in the order they are drawn. Poppler's SVG carries the file's own coordinates, in points to a
+ * 256th, and beside them a matrix that fits the page to whole points, which is passed over.
+ */
+export function linesOf(pdf: Uint8Array, page: number): Drawn[] {
+  const svg = run('pdftocairo', ['-svg', '-f', String(page), '-l', String(page)], pdf, ['-'])
+  return [...svg.matchAll(/<path style="([^"]*stroke-width[^"]*)" d="([^"]*)"/g)].map(([, style, data]) => {
+    const [r, g, b] = /stroke:rgb\(([\d.]+)%,([\d.]+)%,([\d.]+)%\)/.exec(style!)!.slice(1, 4)
+    const hex = [r, g, b]
+      .map((part) =>
+        Math.round(Number(part) * 2.55)
+          .toString(16)
+          .padStart(2, '0'),
+      )
+      .join('')
+    const figures = data!.match(/-?[\d.]+/g)!.map((one) => (Number(one) * 25.4) / 72)
+    const points = Array.from({ length: figures.length / 2 }, (_, i) => ({
+      ...{ x: figures[2 * i]!, y: figures[2 * i + 1]! },
+    }))
+    return { rgb: `#${hex}`, points, curved: data!.includes('C') }
+  })
+}

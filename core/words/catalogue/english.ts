@@ -13,6 +13,7 @@ import { measure } from './english/measure.ts'
 import { own } from './english/own.ts'
 import { paper } from './english/paper.ts'
 import { parts } from './english/parts.ts'
+import { pattern } from './english/pattern.ts'
 import { price } from './english/price.ts'
 import { quote } from './english/quote.ts'
 import { screen } from './english/screen.ts'
@@ -43,6 +44,7 @@ export const english = {
   ...price,
   ...quote,
   ...paper,
+  ...pattern,
   ...house,
   ...screen,
   ...selling,

@@ -7,7 +7,7 @@ import { flatBlocks, ON_A_QUOTE } from './flat.ts'
 import { layPages } from './flow.ts'
 import { capital } from './names.ts'
 import type { PaperDocument } from './page.ts'
-import { facts, footOf, letterhead, listed, readerOf, refuseUnprintable, tellerOf } from './sheet.ts'
+import { addressed, footOf, letterhead, listed, readerOf, refuseUnprintable, tellerOf } from './sheet.ts'
 
 /**
  * The client's quote: who asks whom for what, at what price, on what terms, with a line to sign. Every
@@ -23,7 +23,7 @@ export function quoteSheet(snapshot: QuoteSnapshot): PaperDocument {
   const blocks: Block[] = [
     ...letterhead(snapshot),
     { kind: 'space', height: 8 },
-    addressed(snapshot, [
+    addressed(tell('paper.quote.title'), tell('paper.quote.for'), snapshot.customer, [
       [tell('paper.quote.number'), number],
       [tell('paper.quote.day'), date(day)],
       [tell('paper.quote.validUntil'), date(validUntil)],
@@ -39,26 +39,6 @@ export function quoteSheet(snapshot: QuoteSnapshot): PaperDocument {
   ]
   const foot = footOf(tell, tell('paper.quote.foot', { house: house.name, number, day: { date: day } }))
   return layPages(blocks, house.paper, foot)
-}
-
-function addressed(snapshot: QuoteSnapshot, rows: readonly (readonly [string, string])[]): Block {
-  const tell = tellerOf(readerOf(snapshot))
-  const { name, address } = snapshot.customer
-  return {
-    kind: 'beside',
-    share: 0.52,
-    left: [
-      { kind: 'heading', level: 1, words: tell('paper.quote.title') },
-      { kind: 'paragraph', words: tell('paper.quote.for'), look: 'label', before: 4 },
-      { kind: 'paragraph', words: name, look: 'total', before: 0.4 },
-      ...address.map((words): Block => ({ kind: 'paragraph', words, before: 0 })),
-    ],
-    right: [
-      { kind: 'space', height: 0 },
-      { kind: 'paragraph', words: ' ', look: 'title', before: 0 },
-      facts(rows),
-    ],
-  }
 }
 
 function garments(snapshot: QuoteSnapshot): Block {

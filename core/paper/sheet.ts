@@ -108,6 +108,28 @@ export const facts = (rows: readonly (readonly [label: string, value: string])[]
   rows: rows.map((cells) => ({ cells })),
 })
 
+/** The head of a letter: what it is, to whom, and its facts at the right. */
+export const addressed = (
+  title: string,
+  label: string,
+  { name, address }: { name: string; address: readonly string[] },
+  rows: readonly (readonly [label: string, value: string])[],
+): Block => ({
+  kind: 'beside',
+  share: 0.52,
+  left: [
+    { kind: 'heading', level: 1, words: title },
+    { kind: 'paragraph', words: label, look: 'label', before: 4 },
+    { kind: 'paragraph', words: name, look: 'total', before: 0.4 },
+    ...address.map((words): Block => ({ kind: 'paragraph', words, before: 0 })),
+  ],
+  right: [
+    { kind: 'space', height: 0 },
+    { kind: 'paragraph', words: ' ', look: 'title', before: 0 },
+    facts(rows),
+  ],
+})
+
 /** Sentences as a list. */
 export const listed = (items: readonly string[]): Block => ({ kind: 'list', items })
 

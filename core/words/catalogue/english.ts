@@ -10,6 +10,7 @@ import { house } from './english/house.ts'
 import { lay } from './english/lay.ts'
 import { lengthsAndMoney } from './english/lengths-and-money.ts'
 import { measure } from './english/measure.ts'
+import { moneyPapers } from './english/money-papers.ts'
 import { own } from './english/own.ts'
 import { paper } from './english/paper.ts'
 import { parts } from './english/parts.ts'
@@ -45,6 +46,7 @@ export const english = {
   ...quote,
   ...paper,
   ...pattern,
+  ...moneyPapers,
   ...house,
   ...screen,
   ...selling,

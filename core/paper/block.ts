@@ -2,6 +2,7 @@ import type { Drawing } from '../draw/drawing.ts'
 import { line } from '../geometry/segment.ts'
 import { rule, type Table } from './cells.ts'
 import { figureRows } from './figure.ts'
+import { type Label, labelRows } from './label-rows.ts'
 import type { Words } from './lines.ts'
 import type { Mark, PathMark, Tag } from './page.ts'
 import { type Laid, type Strip, shifted, silent, stacked, type Tagger } from './strip.ts'
@@ -17,6 +18,8 @@ export type Block =
   | { kind: 'list'; items: readonly Words[] }
   | ({ kind: 'table' } & Omit<Table, 'before'> & { before?: number })
   | { kind: 'figures'; drawings: readonly Drawing[] }
+  /** Labels to cut apart, in rows. */
+  | { kind: 'labels'; labels: readonly Label[] }
   /** Two columns; `share` is the left one's part of the width. Never broken over pages. */
   | { kind: 'beside'; left: readonly Block[]; right: readonly Block[]; share: number; before?: number }
   /** Blocks on a tinted ground with a bar at the left. */
@@ -52,6 +55,8 @@ function layBlock(tagger: Tagger, block: Block, width: number): Laid {
       return layTable(tagger, { ...block, before: block.before ?? BEFORE.table }, width)
     case 'figures':
       return figureRows(tagger, block.drawings, width, BEFORE.figure)
+    case 'labels':
+      return labelRows(tagger, block.labels, width)
     case 'beside':
       return beside(tagger, block, width)
     case 'panel':

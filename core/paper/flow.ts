@@ -1,6 +1,5 @@
 import { type Block, layBlocks } from './block.ts'
-import { textWidth } from './fonts.ts'
-import { breakLines, type Line, oneLine } from './lines.ts'
+import { breakLines, shortened } from './lines.ts'
 import { type Mark, PAPERS, type Page, type PaperDocument, type PaperSize } from './page.ts'
 import { type Strip, shifted, silent, Tagger } from './strip.ts'
 import { FOOT, LOOKS, MARGIN } from './style.ts'
@@ -84,20 +83,11 @@ function footMarks(foot: Foot, paper: PaperSize, page: number, pages: number): M
   const { x, width } = frameOf(paper)
   const look = LOOKS.foot
   const number = breakLines(foot.page(page, pages), look, width / 3)[0]!
-  const words = shortened(foot.left, width - number.width - 8)
+  const words = shortened(foot.left, look, width - number.width - 8)
   const top = PAPERS[paper].height - FOOT - baseline(look)
   return shifted(
     [...lineMarks(words, look, width, 'left', 0, null), ...lineMarks(number, look, width, 'right', 0, null)],
     x,
     top,
   )
-}
-
-/** One line of the foot; what does not fit is left out, and three points say so. */
-function shortened(text: string, width: number): Line {
-  const look = LOOKS.foot
-  const [line, more] = breakLines(text, look, width)
-  if (more === undefined) return line!
-  const kept = breakLines(text, look, width - textWidth(' …', look.face, look.size))[0]!
-  return oneLine(`${kept.text.trimEnd()}\u00a0…`, look)
 }

@@ -20,6 +20,14 @@ type Word = Part[]
 /** Words on one line, as wide as they are; `size` in points. */
 export const oneLine = (text: string, look: Look): Line => setLine(wordsOf([{ text }], look).flat(), look)
 
+/** One line; of what does not fit the end is left out, and three points say so. */
+export function shortened(text: string, look: Look, width: number): Line {
+  const [line, more] = breakLines(text, look, width)
+  if (more === undefined) return line!
+  const kept = breakLines(text, look, width - textWidth(' …', look.face, look.size))[0]!
+  return oneLine(`${kept.text.trimEnd()}\u00a0…`, look)
+}
+
 /**
  * Breaks words into lines no wider than `width` mm: at spaces and after hyphens between letters, and
  * within a word only when the word alone is wider than the line. A line feed starts a new line.

@@ -1,3 +1,4 @@
+import { care } from './english/care.ts'
 import { choices } from './english/choices.ts'
 import { cloths } from './english/cloths.ts'
 import { commissionLife } from './english/commission-life.ts'
@@ -46,6 +47,7 @@ export const english = {
   ...quote,
   ...paper,
   ...pattern,
+  ...care,
   ...moneyPapers,
   ...house,
   ...screen,

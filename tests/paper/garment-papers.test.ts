@@ -57,10 +57,6 @@ describe.each([
     for (const page of [...careSheet(sheet).pages, ...labels.pages]) expect(collisions(page)).toEqual([])
   })
 
-  test('care goes home on one page', () => {
-    expect(careSheet(sheet).pages).toHaveLength(1)
-  })
-
   test('every piece has its label, with the count of its copies', () => {
     const words = labels.pages.flatMap(({ marks }) =>
       marks.flatMap((one) => (one.kind === 'text' ? [one.text] : [])),

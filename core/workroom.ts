@@ -11,6 +11,7 @@ import { deliveryRequests } from './workroom/deliveries.ts'
 import { drawerRequests } from './workroom/drawer.ts'
 import { findingRequests } from './workroom/finding.ts'
 import { fittingRequests } from './workroom/fittings.ts'
+import { garmentPaperRequests } from './workroom/garment-papers.ts'
 import { garmentRequests } from './workroom/garments.ts'
 import { historyRequests } from './workroom/history.ts'
 import { houseRequests } from './workroom/house.ts'
@@ -18,6 +19,7 @@ import { layRequests } from './workroom/lays.ts'
 import { lengthRequests } from './workroom/lengths.ts'
 import { measurementSetRequests } from './workroom/measurement-sets.ts'
 import { measureRequests } from './workroom/measures.ts'
+import { moneyPaperRequests } from './workroom/money-papers.ts'
 import { noteRequests } from './workroom/notes.ts'
 import { ownConstructionRequests } from './workroom/own-constructions.ts'
 import { paperRequests } from './workroom/papers.ts'
@@ -79,6 +81,8 @@ export const requests = [
   ...deliveryRequests,
   ...remnantRequests,
   ...paperRequests,
+  ...garmentPaperRequests,
+  ...moneyPaperRequests,
   ...historyRequests,
 ] as const
 
@@ -94,6 +98,6 @@ export type InputOf<N extends RequestName> = z.input<Entry<N>['input']>
 export type OutputOf<N extends RequestName> = Awaited<ReturnType<Entry<N>['run']>>
 
 export { type Answer, answer } from './workroom/answer.ts'
-export { documentFile, documentPath } from './workroom/papers.ts'
+export { documentFile, documentPath } from './workroom/printing.ts'
 export type { Context, Kind, LaySearched, LaySearchLimits, Progress, Request } from './workroom/request.ts'
 export { readerOf } from './workroom/settings.ts'

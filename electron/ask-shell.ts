@@ -93,13 +93,13 @@ function refused({ phrase: sentence, field }: Refusal): Answer {
 
 function withPath(answered: Answer, context: ReturnType<typeof shellContext>): Answer {
   if (!answered.ok) return answered
-  const { document } = answered.result as { document?: { hash: string } }
+  const { document } = answered.result as { document?: { hash: string; kind: string } }
   if (document === undefined) return answered
   return {
     ok: true,
     result: {
       ...(answered.result as object),
-      document: { ...document, path: documentPath(context, document.hash) },
+      document: { ...document, path: documentPath(context, document.hash, document.kind) },
     },
   }
 }

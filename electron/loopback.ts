@@ -108,7 +108,7 @@ export async function serveLoopback(store: StoreHost, screen: string, port = 0):
     }
     response.writeHead(200, {
       ...PAGE_HEADERS,
-      'Content-Type': 'application/pdf',
+      'Content-Type': ticket.name.endsWith('.svg') ? 'image/svg+xml' : 'application/pdf',
       'Content-Disposition': `inline; filename="${ticket.name.replace(/[^\w.-]/g, '_')}"`,
       'Cache-Control': 'no-store',
     })

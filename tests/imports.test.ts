@@ -35,6 +35,7 @@ const PACKAGES: Record<string, readonly string[]> = {
   'drizzle-orm': ['store'],
   pdfkit: ['paper'],
   fontkit: ['paper'],
+  'bidi-js': ['paper'],
   zod: ['workroom'],
 }
 /** Rooms that are pure: no clock, no files, no chance. */

@@ -9,19 +9,41 @@ import { CAPITAL, DYES, INKS, LETTERS, TINTS } from './ink.ts'
  * label as its accessible name. Weights and letters are sized for the drawing's scale.
  */
 export function svgOf(drawing: Drawing): string {
-  const { box, scale, clip, items, label } = drawing
+  const { box, scale, label } = drawing
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="${escaped(label)}"`,
+    ` viewBox="${frame(box)}"`,
+    ` width="${n(box.width * scale)}mm" height="${n(box.height * scale)}mm">`,
+    `<title>${escaped(label)}</title>${inside(drawing)}</svg>`,
+  ].join('')
+}
+
+/** Drawings in their places on one sheet as an SVG document at its true size; places are mm from the top left corner. */
+export function sheetSvg(
+  { width, height }: { width: number; height: number },
+  placed: readonly { drawing: Drawing; x: number; y: number }[],
+  label: string,
+): string {
+  const parts = placed.map(({ drawing, x, y }) => {
+    const { box, scale } = drawing
+    const place = `x="${n(x)}" y="${n(y)}" width="${n(box.width * scale)}" height="${n(box.height * scale)}"`
+    return `<svg ${place} viewBox="${frame(box)}"><title>${escaped(drawing.label)}</title>${inside(drawing)}</svg>`
+  })
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="${escaped(label)}"`,
+    ` viewBox="0 0 ${n(width)} ${n(height)}" width="${n(width)}mm" height="${n(height)}mm">`,
+    `<title>${escaped(label)}</title>${parts.join('')}</svg>`,
+  ].join('')
+}
+
+function inside({ scale, clip, items }: Drawing): string {
   const parts = items.map((item) => {
     if (item.kind === 'lettering') return lettering(item, scale)
     return item.clipped === true && clip !== undefined
       ? inWindow(strokes(item, scale), clip)
       : strokes(item, scale)
   })
-  return [
-    `<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="${escaped(label)}"`,
-    ` viewBox="${frame(box)}"`,
-    ` width="${n(box.width * scale)}mm" height="${n(box.height * scale)}mm">`,
-    `<title>${escaped(label)}</title>${parts.join('')}</svg>`,
-  ].join('')
+  return parts.join('')
 }
 
 const frame = ({ x, y, width, height }: Rectangle): string =>

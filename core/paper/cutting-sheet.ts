@@ -15,8 +15,8 @@ import { frameOf, layPages } from './flow.ts'
 import { clothBlocks } from './order-cloth.ts'
 import type { PaperDocument, PaperSize } from './page.ts'
 import {
-  footOf,
   type GarmentSheet,
+  garmentFoot,
   garmentHead,
   listed,
   readerOf,
@@ -62,7 +62,7 @@ export function cuttingSheet(sheet: GarmentSheet): PaperDocument {
     wearer: line.wearer.name,
     day: { date: sheet.day },
   })
-  return layPages(blocks, paper, footOf(tell, foot))
+  return layPages(blocks, paper, garmentFoot(tell, foot, sheet))
 }
 
 /** One lay: drawn to scale, every corner to chalk, and what is likely to be left over. */

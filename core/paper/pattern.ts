@@ -1,4 +1,5 @@
 import { type FullSize, fullSizeParts } from '../draw/full-size.ts'
+import { sheetSvg } from '../draw/svg.ts'
 import { printLength } from '../words/length.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
@@ -7,13 +8,14 @@ import type { Block } from './block.ts'
 import { layPages } from './flow.ts'
 import { capital } from './names.ts'
 import { PAPERS, type PaperDocument, type SheetSize } from './page.ts'
+import { drawSquares } from './pattern/checks.ts'
 import { pageMap } from './pattern/map.ts'
 import { boxOf, tilePage, wholePage } from './pattern/sheets.ts'
 import { cross, type Tiling, tilesOn, widthOf } from './pattern/tiles.ts'
 import { type WholePattern, wholePattern } from './pattern/whole.ts'
 import {
-  footOf,
   type GarmentSheet,
+  garmentFoot,
   garmentHead,
   listed,
   readerOf,
@@ -23,7 +25,8 @@ import {
 import { Tagger } from './strip.ts'
 
 /** What a pattern is printed on: sheets of a common size to put together, or one sheet that holds it all. */
-export type PatternPaper = SheetSize | 'oneSheet'
+export const PATTERN_PAPERS = ['A4', 'A3', 'Letter', 'oneSheet'] as const satisfies (SheetSize | 'oneSheet')[]
+export type PatternPaper = (typeof PATTERN_PAPERS)[number]
 
 /**
  * The full-size pattern of what cannot be chalked from measures alone.
@@ -83,6 +86,19 @@ function onOneSheet(sheet: GarmentSheet): PaperDocument {
   return { paper: sheet.snapshot.letterhead.paper, pages: [wholePage(whole, said, tag.id)], tags: [tag] }
 }
 
+/** The pattern on one sheet as an SVG document at its true size: curves are arcs, and both squares stand under it. */
+export function patternDrawing(sheet: GarmentSheet): string {
+  refuseUnprintable(sheet.snapshot)
+  const whole = patternOf(sheet)
+  const squares = drawSquares(tellerOf(readerOf(sheet.snapshot)))
+  const under = { drawing: squares, x: 0, y: whole.height }
+  return sheetSvg(
+    { width: Math.max(whole.width, squares.box.width), height: whole.height + squares.box.height },
+    [...whole.parts, under],
+    aboutOf(sheet),
+  )
+}
+
 /** Room for the map on the sheet that tells how the others lie, mm. */
 const MAP = { width: 150, height: 72 }
 
@@ -130,9 +146,14 @@ function tiled(sheet: GarmentSheet, paper: SheetSize): PaperDocument {
   ]
   const tagger = new Tagger()
   const about = aboutOf(sheet)
-  const { paper: own, ...cover } = layPages(blocks, sheet.snapshot.letterhead.paper, footOf(tell, about), {
-    ...{ tagger, following: tiles.length },
-  })
+  const { paper: own, ...cover } = layPages(
+    blocks,
+    sheet.snapshot.letterhead.paper,
+    garmentFoot(tell, about, sheet),
+    {
+      ...{ tagger, following: tiles.length },
+    },
+  )
   const count = cover.pages.length + tiles.length
   const page = (one: number) => tell('paper.foot.page', { page: String(one), pages: String(count) })
   const tags = tiles.map(({ name, window }) => {

@@ -24,6 +24,8 @@ export type PrintOptions = {
   language: string
   /** Instant, UTC ISO 8601, written into the file as its creation date. */
   createdAt: string
+  /** Told after each page how many of all there are; it may throw, and then nothing is printed. */
+  onPage?: (done: number, all: number) => Promise<void>
 }
 
 /**
@@ -59,10 +61,11 @@ export async function printPdf(document: PaperDocument, options: PrintOptions): 
   const whole = doc.struct('Document')
   doc.addStructure(whole)
   for (const tag of document.tags) whole.add(elementOf(doc, tag, elements))
-  for (const page of document.pages) {
+  for (const [i, page] of document.pages.entries()) {
     const { width, height } = page.size ?? usual
     doc.addPage({ size: [width * PT, height * PT], margin: 0 })
     for (const group of grouped(page.marks)) printGroup(doc, group, elements)
+    await options.onPage?.(i + 1, document.pages.length)
   }
   doc.end()
   await done

@@ -16,6 +16,8 @@ export type GarmentSheet = {
   commissionNumber: string
   /** Which of the line's copies, from 1. */
   copy: number
+  /** Which draft of the garment, where it was drafted again; the first, if not said. */
+  draft?: number
   /** The day the sheet is made. */
   day: Day
   /** When each step was done: step id → instant. */
@@ -70,6 +72,10 @@ export function refuseUnprintable(snapshot: QuoteSnapshot): void {
   ]
   for (const [field, text] of typed) refusingAt(field, () => runsOf(plainText(text), 'serif'))
 }
+
+/** What stands under every page of a sheet for the bench, with its draft where that is not the first. */
+export const garmentFoot = (tell: Teller, words: string, { draft = 1 }: GarmentSheet): Foot =>
+  footOf(tell, draft === 1 ? words : `${tell('paper.foot.draft', { number: String(draft) })} · ${words}`)
 
 /** What stands under every page: what it is, of when, and which page of how many. */
 export const footOf = (tell: Teller, left: string): Foot => ({

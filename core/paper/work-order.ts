@@ -14,8 +14,8 @@ import {
 import { stepBlocks } from './order-steps.ts'
 import type { PaperDocument } from './page.ts'
 import {
-  footOf,
   type GarmentSheet,
+  garmentFoot,
   garmentHead,
   listed,
   readerOf,
@@ -77,7 +77,7 @@ export function workOrder(sheet: GarmentSheet): PaperDocument {
     wearer: line.wearer.name,
     day: { date: sheet.day },
   })
-  return layPages(blocks, snapshot.letterhead.paper, footOf(tell, foot))
+  return layPages(blocks, snapshot.letterhead.paper, garmentFoot(tell, foot, sheet))
 }
 
 const heading = (words: string): Block => ({ kind: 'heading', level: 2, words })

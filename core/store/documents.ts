@@ -16,8 +16,8 @@ export type SheetRow = typeof sheet.$inferSelect
 export const insertSheet = (db: Db, row: typeof sheet.$inferInsert): SheetRow =>
   db.insert(sheet).values(row).returning().get()
 
-/** Any printed paper by its id: its name, and the hash of its file. */
-export const getPaper = (db: Db, id: string): { name: string; hash: string } =>
+/** Any printed paper by its id: what it is, its name, and the hash of its file. */
+export const getPaper = (db: Db, id: string): { kind: string; name: string; hash: string } =>
   db.select().from(sheet).where(eq(sheet.id, id)).get() ?? getDocument(db, id)
 
 /** Whether any paper is the file of this hash. */

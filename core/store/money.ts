@@ -15,6 +15,9 @@ export const paymentsOf = (db: Db, commissionIds: readonly string[]): PaymentRow
     .orderBy(asc(payment.id))
     .all()
 
+export const getPayment = (db: Db, id: string): PaymentRow =>
+  found(db.select().from(payment).where(eq(payment.id, id)).get(), 'payment', id)
+
 export const insertPayment = (db: Db, row: typeof payment.$inferInsert): PaymentRow =>
   db.insert(payment).values(row).returning().get()
 

@@ -179,7 +179,7 @@ function keptInvoice(
 }
 
 /** The receipt of a stored payment. */
-function receiptOf(payment: PaymentRow, context: Context): Receipt {
+export function receiptOf(payment: PaymentRow, context: Context): Receipt {
   const { db } = context.store
   const row = getCommission(db, payment.commissionId)
   const { name, address } = getClient(db, row.customerId)

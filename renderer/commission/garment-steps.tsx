@@ -1,14 +1,13 @@
 import { say } from '../../core/words/say.ts'
 import { printMinutes } from '../../core/words/time.ts'
-import { Button } from '../parts/button.tsx'
-import { Refusal } from '../parts/refusal.tsx'
 import { Tick } from '../parts/tick.tsx'
 import { LeftOver } from '../rooms/remnants.tsx'
 import { StartTimer } from '../today/start-timer.tsx'
-import { useDoing, useHouse, useTell } from '../workroom.tsx'
+import { useHouse, useTell } from '../workroom.tsx'
 import { CutStage } from './cut-stage.tsx'
 import { LogTime } from './log-time.tsx'
 import { type Followed, type Garment, minutesOn, type Time } from './logged.ts'
+import { GarmentPapers } from './papers.tsx'
 import { Ticked } from './ticked.tsx'
 import { type Stage, useTicking } from './ticking.ts'
 
@@ -25,16 +24,9 @@ type Props = {
 
 /** One garment: its papers, its steps to tick, and the time each took. */
 export function GarmentSteps({ garment, name, times, open, onTicked, onLogged }: Props) {
-  const { workroom, reader } = useHouse()
+  const { reader } = useHouse()
   const tell = useTell()
-  const doing = useDoing()
   const ticking = useTicking(garment.id, onTicked)
-  const print = (paper: 'workOrder.print' | 'cuttingSheet.print') =>
-    doing.run(async () => {
-      const { document } = await workroom.ask(paper, { garmentId: garment.id })
-      const shown = await workroom.bridge.paper(document.id)
-      if (!shown.ok) throw new Error(shown.error.message)
-    })
   /** What was expected of steps, or what they took once that is known. */
   const timeAt = (stepIds: readonly string[], expected = '') => {
     const took = minutesOn(times, stepIds)
@@ -61,16 +53,8 @@ export function GarmentSteps({ garment, name, times, open, onTicked, onLogged }:
             {garment.cloth} · {tell('screen.commission.leftInAll', { left: { minutes: garment.left.mean } })}
           </p>
         </div>
-        <div className="row">
-          <Button busy={doing.busy} onPress={() => void print('workOrder.print')}>
-            {tell('paper.order.title')}
-          </Button>
-          <Button busy={doing.busy} onPress={() => void print('cuttingSheet.print')}>
-            {tell('paper.cutting.title')}
-          </Button>
-        </div>
+        <GarmentPapers garmentId={garment.id} />
       </div>
-      <Refusal sentence={doing.refused?.message} />
       <div className="stages">
         {garment.stages.map(({ stage, state, steps }) => {
           const here = garment.steps.filter((step) => step.stage === stage)

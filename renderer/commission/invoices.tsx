@@ -9,6 +9,7 @@ import { todayHere } from '../parts/today.ts'
 import { useTyped } from '../parts/typed.ts'
 import { useHouse, useTell } from '../workroom.tsx'
 import type { MoneyOf } from './money.tsx'
+import { PrintIt } from './print-it.tsx'
 
 type Invoice = MoneyOf['invoices'][number]
 type Props = { commissionId: string; invoices: readonly Invoice[]; onChanged: () => void }
@@ -16,7 +17,7 @@ type Form = { close: () => void }
 
 /** Invoices and the credit notes that cancel them. One that holds is not made a second time. */
 export function Invoices({ commissionId, invoices, onChanged }: Props) {
-  const { reader } = useHouse()
+  const { workroom, reader } = useHouse()
   const tell = useTell()
   const [made, setMade] = useState<{ number: string; lacks: readonly Phrase[] }>()
   const cancelledBy = ({ id }: Invoice) => invoices.find(({ cancels }) => cancels === id)?.number
@@ -36,6 +37,7 @@ export function Invoices({ commissionId, invoices, onChanged }: Props) {
                 · {printMoney(total, reader.locale)}
                 {by === undefined ? '' : ` · ${tell('life.invoice.cancelledBy', { number: by })}`}
               </p>
+              <PrintIt number={number} ask={() => workroom.ask('invoice.print', { id })} />
               {kind === 'invoice' && by === undefined ? (
                 <Acts
                   plain

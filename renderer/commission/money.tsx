@@ -1,8 +1,10 @@
 import { printDate } from '../../core/words/dates.ts'
 import { type Money as Amount, printMoney } from '../../core/words/money.ts'
 import type { OutputOf } from '../../core/workroom.ts'
+import { Button } from '../parts/button.tsx'
+import { useShown } from '../parts/printing.ts'
 import { Refusal } from '../parts/refusal.tsx'
-import { type Loaded, useHouse, useTell } from '../workroom.tsx'
+import { type Loaded, useDoing, useHouse, useTell } from '../workroom.tsx'
 import { useSettled } from './call-off.tsx'
 import { Invoices } from './invoices.tsx'
 import type { Followed } from './logged.ts'
@@ -14,7 +16,10 @@ type Props = { commission: Followed; money: Loaded<MoneyOf> }
 
 /** What is agreed, paid and due, part by part, with receipts and invoices. */
 export function Money({ commission, money: { value, refused, reload } }: Props) {
+  const { workroom } = useHouse()
   const tell = useTell()
+  const doing = useDoing()
+  const show = useShown()
   return (
     <section className="sheet stack">
       <h2>{tell('life.money')}</h2>
@@ -23,6 +28,19 @@ export function Money({ commission, money: { value, refused, reload } }: Props) 
         <>
           <Standing money={value} cancelled={commission.state === 'cancelled'} />
           {value.parts.length === 0 ? null : <Parts parts={value.parts} />}
+          {value.due.minor > 0 ? (
+            <div className="row">
+              <Button
+                busy={doing.busy}
+                onPress={() =>
+                  void doing.run(() => show(workroom.ask('reminder.print', { commissionId: commission.id })))
+                }
+              >
+                {tell('papers.remind')}
+              </Button>
+              <Refusal sentence={doing.refused?.message} />
+            </div>
+          ) : null}
           <Payments commissionId={commission.id} money={value} onChanged={reload} />
           <Invoices commissionId={commission.id} invoices={value.invoices} onChanged={reload} />
         </>

@@ -9,6 +9,7 @@ import { todayHere } from '../parts/today.ts'
 import { useTyped } from '../parts/typed.ts'
 import { useHouse, useTell } from '../workroom.tsx'
 import type { MoneyOf } from './money.tsx'
+import { PrintIt } from './print-it.tsx'
 
 type Entry = InputOf<'payment.add'>
 type Kind = NonNullable<Entry['kind']>
@@ -19,7 +20,7 @@ type Props = { commissionId: string; money: MoneyOf; onChanged: () => void }
 
 /** Receipts, each with its number, and the way to write down another. */
 export function Payments({ commissionId, money, onChanged }: Props) {
-  const { reader } = useHouse()
+  const { workroom, reader } = useHouse()
   const tell = useTell()
   const { payments } = money
   const form = (kind: Kind) => (close: () => void) => (
@@ -42,6 +43,7 @@ export function Payments({ commissionId, money, onChanged }: Props) {
               </th>
               <th scope="col">{tell('money.column.method')}</th>
               <th scope="col">{tell('life.money.for')}</th>
+              <td />
             </tr>
           </thead>
           <tbody>
@@ -57,6 +59,9 @@ export function Payments({ commissionId, money, onChanged }: Props) {
                     ...(due === null ? [] : [tell(`life.event.${due}`)]),
                     ...(note === '' ? [] : [note]),
                   ].join(', ')}
+                </td>
+                <td>
+                  <PrintIt number={number} ask={() => workroom.ask('receipt.print', { id })} />
                 </td>
               </tr>
             ))}

@@ -10,6 +10,7 @@ import { Notes } from '../commission/notes.tsx'
 import { Pictures } from '../commission/pictures.tsx'
 import { TimeList } from '../commission/time-list.tsx'
 import { Button } from '../parts/button.tsx'
+import { useShown } from '../parts/printing.ts'
 import { Refusal } from '../parts/refusal.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 
@@ -105,6 +106,7 @@ function Head({ commission, onChanged }: { commission: Followed; onChanged: () =
   const { workroom, reader } = useHouse()
   const tell = useTell()
   const doing = useDoing()
+  const show = useShown()
   const { id, revision, state, deliveredDay, cancelledDay } = commission
   const hand = (name: 'commission.deliver' | 'commission.reopen') =>
     doing.run(async () => {
@@ -130,19 +132,29 @@ function Head({ commission, onChanged }: { commission: Followed; onChanged: () =
           </h1>
           <p className="quiet">{facts.join(' · ')}</p>
         </div>
-        {state === 'open' ? (
-          <Button
-            main={commission.garments.every(({ next }) => next === null)}
-            busy={doing.busy}
-            onPress={() => void hand('commission.deliver')}
-          >
-            {tell('times.commission.deliver')}
-          </Button>
-        ) : state === 'delivered' ? (
-          <Button busy={doing.busy} onPress={() => void hand('commission.reopen')}>
-            {tell('times.commission.reopen')}
-          </Button>
-        ) : null}
+        <div className="row">
+          {state === 'cancelled' ? null : (
+            <Button
+              busy={doing.busy}
+              onPress={() => void doing.run(() => show(workroom.ask('labels.print', { commissionId: id })))}
+            >
+              {tell('papers.labels')}
+            </Button>
+          )}
+          {state === 'open' ? (
+            <Button
+              main={commission.garments.every(({ next }) => next === null)}
+              busy={doing.busy}
+              onPress={() => void hand('commission.deliver')}
+            >
+              {tell('times.commission.deliver')}
+            </Button>
+          ) : state === 'delivered' ? (
+            <Button busy={doing.busy} onPress={() => void hand('commission.reopen')}>
+              {tell('times.commission.reopen')}
+            </Button>
+          ) : null}
+        </div>
       </div>
       <Refusal sentence={doing.refused?.message} />
     </>

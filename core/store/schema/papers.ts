@@ -44,7 +44,10 @@ export const invoice = sqliteTable(
   (table) => [index('invoice_commission').on(table.commissionId), index('invoice_day').on(table.day)],
 )
 
-export const DOCUMENT_KINDS = ['quote', 'workOrder', 'cuttingSheet'] as const
+export const DOCUMENT_KINDS = [
+  ...(['quote', 'workOrder', 'cuttingSheet', 'pattern', 'patternDrawing', 'careSheet', 'labels'] as const),
+  ...(['invoice', 'receipt', 'reminder'] as const),
+] as const
 export type DocumentKind = (typeof DOCUMENT_KINDS)[number]
 
 /** A printed paper, kept as it was printed. `hash` names its file in the attachments folder. */

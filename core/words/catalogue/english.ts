@@ -14,6 +14,7 @@ import { measure } from './english/measure.ts'
 import { moneyPapers } from './english/money-papers.ts'
 import { own } from './english/own.ts'
 import { paper } from './english/paper.ts'
+import { papers } from './english/papers.ts'
 import { parts } from './english/parts.ts'
 import { pattern } from './english/pattern.ts'
 import { price } from './english/price.ts'
@@ -47,6 +48,7 @@ export const english = {
   ...quote,
   ...paper,
   ...pattern,
+  ...papers,
   ...care,
   ...moneyPapers,
   ...house,

@@ -4,6 +4,7 @@ export const paper = {
     'The character “{character}” ({code}) in “{text}” is in none of the fonts the sheets are printed with. Write it another way.',
   'paper.plain': '{text}',
   'paper.date': '{day}',
+  'paper.foot.draft': 'Draft {number}',
   'paper.foot.page': 'Page {page} of {pages}',
   'paper.garment.forWhom': '{title} for {wearer}',
   'paper.fact.commission': 'Commission',

@@ -3,6 +3,7 @@ export const pattern = {
   'draw.pattern.part': 'part of the piece, round its curve; the rest is chalked from its measures',
   'draw.pattern.label': 'Full-size outline: {piece}.',
   'paper.pattern.title': 'Full-size pattern',
+  'paper.pattern.squares': 'Two squares to check the print by.',
   'paper.pattern.square.metric': '100 mm by 100 mm',
   'paper.pattern.square.inch': '4 in by 4 in',
   'paper.pattern.foot': 'Pattern {number} · {day} · {title} for {wearer}',

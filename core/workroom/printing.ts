@@ -1,0 +1,102 @@
+import { setImmediate, setTimeout } from 'node:timers/promises'
+import type { PaperDocument } from '../paper/page.ts'
+import { printPdf } from '../paper/pdf.ts'
+import { attachmentPath, putAttachment, readAttachment } from '../store/attachments.ts'
+import { type DocumentRow, getPaper, insertDocument } from '../store/documents.ts'
+import type { DocumentKind } from '../store/schema.ts'
+import { recorded } from './history.ts'
+import type { Context } from './request.ts'
+import { settingsOf } from './settings.ts'
+
+export type Paper = { kind: DocumentKind; quoteId: string; garmentId: string | null; name: string }
+
+/** Prints a paper of a quote and keeps it. */
+export async function kept(paper: Paper, sheet: PaperDocument, createdAt: string, context: Context) {
+  const { store } = context
+  const { hash, bytes } = await printed(paper.name, sheet, createdAt, context)
+  return store.transaction(() => {
+    const row = insertDocument(store.db, {
+      ...{ ...paper, hash, bytes, pages: sheet.pages.length },
+      ...{ id: context.newId(), createdAt: context.now() },
+    })
+    recorded(context, `${paper.kind}.print`, 'document', row.id, null, {
+      kind: row.kind,
+      name: row.name,
+      hash,
+    })
+    return inShort(row)
+  })
+}
+
+/** Pages printed before others get their turn. */
+const PAGES_AT_ONCE = 8
+
+/** Prints a sheet and puts the file safely on disk, before any row names it. */
+export async function printed(name: string, sheet: PaperDocument, createdAt: string, context: Context) {
+  const bytes = await printPdf(sheet, {
+    title: name,
+    language: settingsOf(context).letterhead.locale,
+    createdAt,
+    onPage: async (done, all) => {
+      context.report({ done: done / all, doing: 'print' })
+      // The loop takes in what came meanwhile, a wish to stop among it.
+      if (done % PAGES_AT_ONCE === 0) await setImmediate()
+      context.signal.throwIfAborted()
+    },
+  })
+  // A timer and then an immediate: between the two the loop takes in what came while printing, a wish to stop
+  // among it, and only then is anything kept.
+  await setTimeout(0)
+  await setImmediate()
+  context.signal.throwIfAborted()
+  const { hash } = putAttachment(context.store.attachments, bytes, 'pdf')
+  return { hash, bytes: bytes.length }
+}
+
+/** Keeps a drawing of one sheet as SVG. */
+export function keptDrawing(paper: Paper, svg: string, context: Context) {
+  const { store } = context
+  const bytes = new TextEncoder().encode(svg)
+  const { hash } = putAttachment(store.attachments, bytes, 'svg')
+  return store.transaction(() => {
+    const row = insertDocument(store.db, {
+      ...{ ...paper, hash, bytes: bytes.length, pages: 1 },
+      ...{ id: context.newId(), createdAt: context.now() },
+    })
+    recorded(context, `${paper.kind}.print`, 'document', row.id, null, {
+      kind: row.kind,
+      name: row.name,
+      hash,
+    })
+    return inShort(row)
+  })
+}
+
+type Short = Pick<DocumentRow, 'id' | 'name' | 'hash' | 'pages' | 'bytes'> & { kind: string }
+
+export const inShort = ({ id, kind, name, hash, pages, bytes }: Short) => ({
+  id,
+  kind,
+  name,
+  hash,
+  pages,
+  bytes,
+})
+
+/** The ending of a paper's file. */
+const endingOf = ({ kind }: { kind: string }): 'svg' | 'pdf' => (kind === 'patternDrawing' ? 'svg' : 'pdf')
+
+/**
+ * The file of a stored document, for a shell to hand to the maker.
+ * @throws Refusal when there is no such document, or its file is gone or altered
+ */
+export function documentFile({ store }: Pick<Context, 'store'>, id: string): { path: string; name: string } {
+  const paper = getPaper(store.db, id)
+  const ending = endingOf(paper)
+  readAttachment(store.attachments, paper.hash, ending)
+  return { path: attachmentPath(store.attachments, paper.hash, ending), name: `${paper.name}.${ending}` }
+}
+
+/** Where the file of a document lies, for a shell that may say so. */
+export const documentPath = ({ store }: Pick<Context, 'store'>, hash: string, kind = 'quote'): string =>
+  attachmentPath(store.attachments, hash, endingOf({ kind }))

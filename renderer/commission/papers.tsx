@@ -1,0 +1,52 @@
+import { useState } from 'react'
+import type { InputOf } from '../../core/workroom.ts'
+import { Button } from '../parts/button.tsx'
+import { SelectField } from '../parts/field.tsx'
+import { useShown } from '../parts/printing.ts'
+import { Refusal } from '../parts/refusal.tsx'
+import { useDoing, useHouse, useTell } from '../workroom.tsx'
+
+type PatternPaper = NonNullable<InputOf<'pattern.print'>['paper']>
+const PAPERS = ['A4', 'A3', 'Letter', 'oneSheet'] as const
+
+/** The papers of a garment: those of every day at hand, the others behind a word. */
+export function GarmentPapers({ garmentId }: { garmentId: string }) {
+  const { workroom } = useHouse()
+  const tell = useTell()
+  const doing = useDoing()
+  const show = useShown()
+  const [paper, setPaper] = useState<PatternPaper>('A4')
+  const asked = { garmentId }
+  const button = (words: string, print: () => Promise<{ document: { id: string } }>) => (
+    <Button busy={doing.busy} onPress={() => void doing.run(() => show(print()))}>
+      {words}
+    </Button>
+  )
+  return (
+    <div className="papers">
+      <div className="row">
+        {button(tell('paper.order.title'), () => workroom.ask('workOrder.print', asked))}
+        {button(tell('paper.cutting.title'), () => workroom.ask('cuttingSheet.print', asked))}
+      </div>
+      <details>
+        <summary>{tell('papers.more')}</summary>
+        <div className="stack">
+          <div className="row papers-pattern">
+            <SelectField
+              label={tell('papers.pattern.on')}
+              value={paper}
+              onChange={(id) => setPaper(id as PatternPaper)}
+              options={PAPERS.map((id) => ({ id, name: tell(`papers.on.${id}`) }))}
+            />
+            {button(tell('paper.pattern.title'), () => workroom.ask('pattern.print', { garmentId, paper }))}
+            {button(tell('papers.pattern.svg'), () => workroom.ask('pattern.draw', asked))}
+          </div>
+          <div className="row">
+            {button(tell('paper.care.title'), () => workroom.ask('careSheet.print', asked))}
+          </div>
+        </div>
+      </details>
+      <Refusal sentence={doing.refused?.message} />
+    </div>
+  )
+}

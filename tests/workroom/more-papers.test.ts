@@ -1,0 +1,96 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+import { documentFile } from '../../core/workroom.ts'
+import { hasPoppler, textOf } from '../paper/poppler.ts'
+import { WOMAN } from '../support/bodies.ts'
+import { workroom } from '../support/store.ts'
+
+type Id = { id: string }
+type Printed = { document: Id & { kind: string; name: string; pages: number; bytes: number } }
+
+async function begun() {
+  const room = workroom()
+  const { client } = await room.done<{ client: Id }>('client.add', {
+    name: 'שרה לוי',
+    address: ['2 Weir Lane'],
+  })
+  const { measurementSet } = await room.done<{ measurementSet: Id }>('measurementSet.add', {
+    ...{ clientId: client.id, measures: WOMAN },
+  })
+  const { cloth } = await room.done<{ cloth: Id }>('cloth.add', {
+    ...{ name: 'White linen', fibre: 'linen', width: '150 cm', warpShrinkage: 0.05, weftShrinkage: 0.03 },
+    pricePerMetre: { minor: 1650, currency: 'GBP' },
+  })
+  const line = { wearerId: client.id, measurementSetId: measurementSet.id, clothId: cloth.id }
+  const { quote } = await room.done<{ quote: Id }>('quote.save', {
+    customerId: client.id,
+    lines: [
+      { ...line, construction: 'goredUndertunic' },
+      { ...line, construction: 'veil' },
+    ],
+  })
+  const { commission } = await room.done<{
+    commission: Id & { number: string; revision: number; garments: Id[] }
+  }>('quote.accept', { id: quote.id })
+  const file = ({ document }: Printed) => documentFile(room.context, document.id)
+  const read = (printed: Printed) => readFileSync(file(printed).path)
+  return { ...room, commission, garmentId: commission.garments[0]!.id, file, read }
+}
+
+describe('papers besides the quote, the work order and the cutting sheet', () => {
+  test('the pattern is printed on sheets, on one sheet, and drawn; each is named after what it is of', async () => {
+    const room = await begun()
+    const asked = { garmentId: room.garmentId }
+    const tiled = await room.done<Printed>('pattern.print', { ...asked, paper: 'A4' })
+    expect(tiled.document.pages).toBeGreaterThan(3)
+    expect(room.file(tiled).name).toBe(`${room.commission.number}-1-pattern.pdf`)
+    const one = await room.done<Printed>('pattern.print', { ...asked, paper: 'oneSheet' })
+    expect(one.document.pages).toBe(1)
+    const drawn = await room.done<Printed>('pattern.draw', asked)
+    expect(room.file(drawn).name).toMatch(/-1-pattern\.svg$/)
+    const svg = room.read(drawn).toString()
+    expect(svg).toMatch(/^<svg [^>]*width="[\d.]+mm" height="[\d.]+mm">/)
+    expect(svg).toMatch(/A65\.\d+ 65\.\d+ 0 1 1 /)
+    // What is chalked from its measures has none.
+    const veil = await room.refusal('pattern.print', { garmentId: room.commission.garments[1]!.id })
+    expect(veil.code).toBe('refusal.pattern.none')
+  })
+
+  test('say which draft they are of once a garment was drafted again', async () => {
+    const room = await begun()
+    await room.done('garment.draftAgain', { garmentId: room.garmentId, choices: { hemLevel: 'ankle' } })
+    const sheet = await room.done<Printed>('cuttingSheet.print', { garmentId: room.garmentId })
+    expect(sheet.document.name).toMatch(/-cutting-sheet-draft-2$/)
+    if (hasPoppler) expect(textOf(room.read(sheet))).toContain('Draft 2 · ')
+  })
+
+  test('labels are of all that is cut; the care sheet of one garment', async () => {
+    const room = await begun()
+    const labels = await room.done<Printed>('labels.print', { commissionId: room.commission.id })
+    const care = await room.done<Printed>('careSheet.print', { garmentId: room.garmentId })
+    expect([labels.document.pages, care.document.pages]).toEqual([1, 1])
+    if (!hasPoppler) return
+    expect(textOf(room.read(labels))).toContain('Gore')
+    expect(textOf(room.read(care))).toContain('200 °C at most')
+  })
+
+  test('money is reminded of, received and invoiced; the invoice is printed as it was issued', async () => {
+    const room = await begun()
+    const { id: commissionId } = room.commission
+    const amount = { minor: 1000, currency: 'GBP' }
+    const reminder = await room.done<Printed>('reminder.print', { commissionId })
+    expect(reminder.document.name).toBe(`${room.commission.number}-reminder-2026-03-02`)
+    const { payment } = await room.done<{ payment: Id }>('payment.add', { commissionId, amount })
+    const receipt = await room.done<Printed>('receipt.print', { id: payment.id })
+    expect(receipt.document.name).toBe('R-2026-001')
+    const { invoice } = await room.done<{ invoice: Id }>('invoice.make', { commissionId })
+    const first = await room.done<Printed>('invoice.print', { id: invoice.id })
+    expect(first.document.name).toBe('I-2026-001')
+    const { revision } = await room.done<{ revision: number }>('settings.get')
+    await room.done('settings.set', { revision, changes: { letterhead: { name: 'Another Name' } } })
+    const again = await room.done<Printed>('invoice.print', { id: invoice.id })
+    if (!hasPoppler) return
+    expect(textOf(room.read(receipt))).toContain('£10.00')
+    expect(textOf(room.read(again))).not.toContain('Another Name')
+  })
+})

@@ -14,13 +14,28 @@ const fontOf = (face: FaceId): Font => {
   return known
 }
 
+const boxes = new Map<string, { minX: number; minY: number; maxX: number; maxY: number }>()
+
+/** The box of words once laid out, in the font's units; emptied when it holds this many. */
+const MOST_BOXES = 50_000
+function boxOf(face: FaceId, text: string) {
+  const key = `${face} ${text}`
+  const known = boxes.get(key)
+  if (known !== undefined) return known
+  const { minX, minY, maxX, maxY } = fontOf(face).layout(text).bbox
+  if (boxes.size >= MOST_BOXES) boxes.clear()
+  const box = { minX, minY, maxX, maxY }
+  boxes.set(key, box)
+  return box
+}
+
 /**
  * Where a run's letters really are: the box of its glyphs' outlines as the font engine lays them out,
  * turned with the run.
  */
 export function ink(run: TextRun): Ink {
   const font = fontOf(run.face)
-  const { bbox } = font.layout(run.text)
+  const bbox = boxOf(run.face, run.text)
   const mm = (run.size * 25.4) / 72 / font.unitsPerEm
   const angle = (-run.angle * Math.PI) / 180
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)]
@@ -59,11 +74,22 @@ export function crossing(a: Ink, b: Ink): boolean {
 
 /** Every pair of runs on a page whose letters run into each other, as their texts. */
 export function collisions(page: Page): string[] {
+  const spanOf = (one: Ink) => one.corners.map(({ y }) => y)
   const all = inkOf(page)
-  return all.flatMap((a, i) =>
-    all.slice(i + 1).flatMap((b) => (crossing(a, b) ? [`“${a.run.text}” × “${b.run.text}”`] : [])),
-  )
+    .map((one) => ({ one, top: Math.min(...spanOf(one)), bottom: Math.max(...spanOf(one)) }))
+    .sort((a, b) => a.top - b.top)
+  const found: string[] = []
+  for (const [i, { one: a, bottom }] of all.entries())
+    for (let j = i + 1; j < all.length && all[j]!.top < bottom; j++) {
+      const b = all[j]!.one
+      if (crossing(a, b) && !follows(a, b) && !follows(b, a)) found.push(`“${a.run.text}” × “${b.run.text}”`)
+    }
+  return found
 }
+
+/** Whether one run stands right after another on its line: a swash may then hang over as between any two letters. */
+const follows = ({ run: a }: Ink, { run: b }: Ink): boolean =>
+  a.angle === 0 && b.angle === 0 && Math.abs(a.y - b.y) < 1e-6 && Math.abs(a.x + a.width - b.x) < 1e-6
 
 /** How far a letter's swash may hang out of its own width, mm: the foot of an italic f at 12 pt is 0.8. */
 const OVERHANG = 1

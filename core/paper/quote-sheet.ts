@@ -27,6 +27,9 @@ export function quoteSheet(snapshot: QuoteSnapshot): PaperDocument {
       [tell('paper.quote.number'), number],
       [tell('paper.quote.day'), date(day)],
       [tell('paper.quote.validUntil'), date(validUntil)],
+      ...(snapshot.promised === undefined
+        ? []
+        : [[tell('paper.quote.promised'), date(snapshot.promised)] as const]),
       ...(snapshot.supersedes === undefined
         ? []
         : [[tell('paper.quote.supersedes'), snapshot.supersedes] as const]),
@@ -189,7 +192,13 @@ function terms(snapshot: QuoteSnapshot): Block[] {
   const tell = tellerOf(readerOf(snapshot))
   return [
     { kind: 'heading', level: 2, words: tell('paper.quote.terms') },
-    listed([tell('paper.quote.stands', { day: { date: snapshot.validUntil } }), ...snapshot.terms]),
+    listed([
+      tell('paper.quote.stands', { day: { date: snapshot.validUntil } }),
+      ...(snapshot.promised === undefined
+        ? []
+        : [tell('paper.quote.promisedTerm', { day: { date: snapshot.promised } })]),
+      ...snapshot.terms,
+    ]),
   ]
 }
 

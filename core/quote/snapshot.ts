@@ -21,6 +21,8 @@ type Given = {
   shipping?: Money | undefined
   /** Number of the quote this one replaces. */
   supersedes?: string
+  /** The day that is promised, if one is. */
+  promised?: Day
 }
 
 /**
@@ -38,6 +40,7 @@ export function quoteSnapshot({
   shared = [],
   shipping: carriage,
   supersedes,
+  promised,
 }: Given): QuoteSnapshot {
   if (drafts.length === 0) throw new Refusal(phrase('refusal.quote.empty'), 'lines')
   const { rates, letterhead, validityDays } = settings
@@ -80,6 +83,7 @@ export function quoteSnapshot({
     terms: terms.filter((sentence) => sentence !== ''),
     keepDepositOnceCut: settings.keepDepositOnceCut,
     ...(supersedes === undefined ? {} : { supersedes }),
+    ...(promised === undefined ? {} : { promised }),
   }
 }
 

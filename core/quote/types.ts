@@ -105,4 +105,6 @@ export type QuoteSnapshot = {
   keepDepositOnceCut?: boolean
   /** Number of the quote that this one replaces. */
   supersedes?: string
+  /** The day by which it is done, as it is promised to the client. */
+  promised?: Day
 }

@@ -138,6 +138,17 @@ export function promiserOf(context: Context): (estimate: Estimate) => string | n
   return (estimate) => promiseDay(base, newJobs(estimate, 1, 'new', context), pace)
 }
 
+/** The day that can be promised for all garments of an order together; null if they are never done. */
+export const promiseFor = (
+  lines: readonly { id: string; estimate: Estimate; quantity: number }[],
+  context: Context,
+): string | null =>
+  promiseDay(
+    datedBase(context),
+    lines.flatMap(({ id, estimate, quantity }) => newJobs(estimate, quantity, id, context)),
+    paceOf(context),
+  )
+
 /** The plan of all open work as screens show it. */
 export function planFor(context: Context, { odds: wanted } = { odds: true }) {
   const { db } = context.store

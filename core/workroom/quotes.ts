@@ -17,6 +17,7 @@ import { getMeasurementSet, markUsed } from '../store/measurement-sets.ts'
 import { getQuote, insertQuote, listQuotes, type QuoteStanding, setQuoteState } from '../store/quotes.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
+import { promiseFor } from './calendar.ts'
 import { clothOf } from './cloths.ts'
 import { amended, commissionFrom } from './commissions.ts'
 import { cutFor } from './cuts.ts'
@@ -48,6 +49,11 @@ export const order = z.strictObject({
   lines: z.array(line).min(1).max(40),
   shipping: inputs.money.optional().describe('postage and packing before tax'),
   supersedes: inputs.id.optional().describe('id of a sent quote that this one replaces'),
+  promise: z
+    .literal('reckoned')
+    .or(inputs.day)
+    .optional()
+    .describe('a day to name on the quote, or that which is reckoned from all accepted work'),
 })
 type Line = z.output<typeof line>
 
@@ -104,7 +110,13 @@ export const quoteRequests = [
         becomes(changed, 'superseded', 'quote.accept', context)
         return { commission: amended(changed, quote, taken, context) }
       }
-      return { commission: commissionFrom(quote, { dueDay: dueDay ?? null, note, taken }, context) }
+      return {
+        commission: commissionFrom(
+          quote,
+          { dueDay: dueDay ?? quote.snapshot.promised ?? null, note, taken },
+          context,
+        ),
+      }
     },
   }),
   request({
@@ -121,7 +133,7 @@ export const quoteRequests = [
 
 /** Reckons a quote from what is stored, numbers it, freezes the measures it uses and stores it. */
 export function saveQuote(
-  { customerId, lines, shipping, supersedes }: z.output<typeof order>,
+  { customerId, lines, shipping, supersedes, promise }: z.output<typeof order>,
   context: Context,
 ) {
   const { db } = context.store
@@ -142,6 +154,7 @@ export function saveQuote(
     customer: { id: customer.id, name: customer.name, address: customer.address },
     ...{ lines: drafts, shared, shipping },
     ...(replaced === undefined ? {} : { supersedes: replaced.number }),
+    ...promisedBy(promise, drafts, context),
   })
   const id = context.newId()
   const { number, version } = snapshot
@@ -168,6 +181,16 @@ export function saveQuote(
   findableQuote(id, context)
   recorded(context, 'quote.save', 'quote', id, null, { number, total: snapshot.total })
   return getQuote(db, id)
+}
+
+/** The day that a quote names, if it names one and the work is ever done. */
+function promisedBy(
+  promise: z.output<typeof order>['promise'],
+  drafts: readonly LineDraft[],
+  context: Context,
+): { promised?: string } {
+  const promised = promise === 'reckoned' ? promiseFor(drafts, context) : promise
+  return promised === undefined || promised === null ? {} : { promised }
 }
 
 /** The lines, those of one cloth laid together where it saves some and each paying its share of that length. */

@@ -4,6 +4,7 @@ import type { OutputOf } from '../../core/workroom.ts'
 import { amountOf } from '../parts/amount.ts'
 import { Button } from '../parts/button.tsx'
 import { SelectField, TextField } from '../parts/field.tsx'
+import { Tick } from '../parts/tick.tsx'
 import { addressOf, goTo } from '../router.ts'
 import { useDoing, useHouse, useKept, useQuery, useTell } from '../workroom.tsx'
 import { NOTHING_AGREED, orderOf } from './agreed.ts'
@@ -66,6 +67,7 @@ export function Reckoning(props: ReckoningProps) {
   const [agreed, setAgreed] = useState(NOTHING_AGREED)
   const [options, setOptions] = useState<Variation[]>([])
   const [postage, setPostage] = useKept('postage', '')
+  const [naming, setNaming] = useKept('naming', true)
   const { value: house } = useQuery('settings.get', {})
   const currency = house?.settings.rates.currency ?? 'GBP'
   const garments = basket.reduce((sum, one) => sum + (one.line.quantity ?? 1), Number(quantity) || 1)
@@ -87,6 +89,7 @@ export function Reckoning(props: ReckoningProps) {
   const whole = () => ({
     ...{ customerId, lines: [...basket.map((one) => one.line), line] },
     shipping: postage.trim() === '' ? undefined : amountOf(postage, currency),
+    ...(naming ? { promise: 'reckoned' as const } : {}),
   })
   const clear = () => {
     setBasket([])
@@ -179,6 +182,7 @@ export function Reckoning(props: ReckoningProps) {
             />
             <TextField label={tell('screen.desk.quantity')} value={quantity} onChange={setQuantity} />
             <TextField label={tell('selling.shipping')} value={postage} onChange={setPostage} />
+            <Tick wanted name={tell('selling.nameDay')} done={naming} onChange={setNaming} />
           </div>
         </details>
       </section>

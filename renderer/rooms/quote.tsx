@@ -46,6 +46,9 @@ export function Quote({ id }: { id: string }) {
             {snapshot.supersedes === undefined
               ? ''
               : ` · ${tell('paper.quote.supersedes')} ${snapshot.supersedes}`}
+            {snapshot.promised === undefined
+              ? ''
+              : ` · ${tell('paper.quote.promised')} ${printDate(snapshot.promised, reader.locale)}`}
           </p>
         </div>
         <div className="row">

@@ -94,3 +94,34 @@ describe('papers besides the quote, the work order and the cutting sheet', () =>
     expect(textOf(room.read(again))).not.toContain('Another Name')
   })
 })
+
+describe('the day that a quote promises', () => {
+  test('is reckoned from all accepted work, stands on the quote, and is the commission’s day once it is accepted', async () => {
+    const room = await begun()
+    const { quotes } = await room.done<{ quotes: Id[] }>('quotes.list')
+    type Got = { quote: Id & { snapshot: { promised?: string; customer: Id; lines: Line[] } } }
+    type Line = { wearer: Id; measurementSet: Id; cloth: Id; construction: string }
+    const { quote: before } = await room.done<Got>('quote.get', { id: quotes[0]!.id })
+    expect(before.snapshot.promised).toBeUndefined()
+    const [line] = before.snapshot.lines
+    const asked = {
+      customerId: before.snapshot.customer.id,
+      lines: [
+        {
+          ...{ wearerId: line!.wearer.id, measurementSetId: line!.measurementSet.id },
+          ...{ clothId: line!.cloth.id, construction: line!.construction },
+        },
+      ],
+    }
+    const { quote } = await room.done<Got>('quote.save', { ...asked, promise: 'reckoned' })
+    const { promise } = await room.done<{ promise: string }>('plan.whatIf', { quoteId: quote.id })
+    expect(quote.snapshot.promised).toBe(promise)
+    const { commission } = await room.done<{ commission: { dueDay: string } }>('quote.accept', {
+      id: quote.id,
+    })
+    expect(commission.dueDay).toBe(promise)
+    const { quote: named } = await room.done<Got>('quote.save', { ...asked, promise: '2026-06-01' })
+    const printed = await room.done<Printed>('quote.print', { id: named.id })
+    if (hasPoppler) expect(textOf(room.read(printed))).toContain('Ready by 1 June 2026')
+  })
+})

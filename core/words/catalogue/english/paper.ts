@@ -207,6 +207,9 @@ export const paper = {
   'paper.quote.for': 'For',
   'paper.quote.number': 'Number',
   'paper.quote.day': 'Date',
+  'paper.quote.promised': 'Ready by',
+  'paper.quote.promisedTerm':
+    'It is ready by {day}, if you say yes within a week; later than that the day is settled anew.',
   'paper.quote.validUntil': 'Valid until',
   'paper.quote.supersedes': 'In place of',
   'paper.quote.foot': 'Quote {number} · {day} · {house}',

@@ -128,7 +128,7 @@ export const screen = {
   'screen.desk.plan': 'Sewn',
   'screen.desk.customer': 'Who pays',
   'screen.desk.quantity': 'How many',
-  'screen.desk.more': 'Who pays, how many, and postage',
+  'screen.desk.more': 'Who pays, how many, postage and the day',
   'screen.desk.moreChoices': '{count} more choices',
   'screen.desk.worksOut': 'works out to {value}',
   'screen.desk.save': 'Save as a quote',

@@ -19,6 +19,7 @@ export const selling = {
   'selling.thread.hand': 'Thread for the hand',
   'selling.thread.machine': 'Thread for the machine',
   'selling.thread.usual': '{thread}, the usual one',
+  'selling.nameDay': 'Name the promised day on the quote',
   'selling.shipping': 'Postage and packing, before tax',
   'selling.ways': 'Other ways of making it, side by side',
   'selling.ways.other': 'The other cloth',

@@ -9,6 +9,7 @@ import { commissionRequests } from './workroom/commissions.ts'
 import { cuttingRequests } from './workroom/cutting.ts'
 import { deliveryRequests } from './workroom/deliveries.ts'
 import { drawerRequests } from './workroom/drawer.ts'
+import { emblemRequests } from './workroom/emblem.ts'
 import { findingRequests } from './workroom/finding.ts'
 import { fittingRequests } from './workroom/fittings.ts'
 import { garmentPaperRequests } from './workroom/garment-papers.ts'
@@ -45,6 +46,7 @@ import { washingRequests } from './workroom/washing.ts'
 export const requests = [
   ...houseRequests,
   ...settingsRequests,
+  ...emblemRequests,
   ...lengthRequests,
   ...catalogueRequests,
   ...ownConstructionRequests,

@@ -18,6 +18,8 @@ export type Block =
   | { kind: 'list'; items: readonly Words[] }
   | ({ kind: 'table' } & Omit<Table, 'before'> & { before?: number })
   | { kind: 'figures'; drawings: readonly Drawing[] }
+  /** A picture, as large as the width and `most` mm of height allow. */
+  | { kind: 'picture'; hash: string; width: number; height: number; most: number; alt: string }
   /** Labels to cut apart, in rows. */
   | { kind: 'labels'; labels: readonly Label[] }
   /** Two columns; `share` is the left one's part of the width. Never broken over pages. */
@@ -55,6 +57,8 @@ function layBlock(tagger: Tagger, block: Block, width: number): Laid {
       return layTable(tagger, { ...block, before: block.before ?? BEFORE.table }, width)
     case 'figures':
       return figureRows(tagger, block.drawings, width, BEFORE.figure)
+    case 'picture':
+      return picture(tagger, block, width)
     case 'labels':
       return labelRows(tagger, block.labels, width)
     case 'beside':
@@ -75,6 +79,15 @@ function layBlock(tagger: Tagger, block: Block, width: number): Laid {
 }
 
 const silently = (strip: Strip): Laid => ({ strips: [strip], tags: [] })
+
+function picture(tagger: Tagger, block: Block & { kind: 'picture' }, room: number): Laid {
+  const { hash, alt, most } = block
+  const scale = Math.min(room / block.width, most / block.height)
+  const [width, height] = [block.width * scale, block.height * scale]
+  const tag = tagger.tag('Figure', [], { alt })
+  const mark = { kind: 'image' as const, hash, x: 0, y: 0, width, height, tag: tag.id }
+  return { strips: [{ before: 0, height, keep: true, marks: [mark] }], tags: [tag] }
+}
 
 /** From the dash of a list to its words, mm. */
 const INDENT = 4.6

@@ -42,7 +42,19 @@ export type PathMark = {
   tag: number | null
 }
 
-export type Mark = TextRun | PathMark
+/** A picture by the hash of its file, fitted into a rectangle of its own proportions. */
+export type ImageMark = {
+  kind: 'image'
+  hash: string
+  x: number
+  y: number
+  width: number
+  height: number
+  clip?: Rectangle
+  tag: number | null
+}
+
+export type Mark = TextRun | PathMark | ImageMark
 
 /** Structure types of ISO 32000-1 §14.8.4 that the sheets use. */
 export type TagRole =

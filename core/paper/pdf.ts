@@ -6,6 +6,7 @@ import { arcToCubics } from './cubic.ts'
 import { fontBytes } from './fonts.ts'
 import {
   FACES,
+  type ImageMark,
   type Mark,
   PAPERS,
   type PaperDocument,
@@ -24,6 +25,8 @@ export type PrintOptions = {
   language: string
   /** Instant, UTC ISO 8601, written into the file as its creation date. */
   createdAt: string
+  /** The bytes of a picture by the hash of its file; needed where a sheet has pictures. */
+  images?: (hash: string) => Uint8Array
   /** Told after each page how many of all there are; it may throw, and then nothing is printed. */
   onPage?: (done: number, all: number) => Promise<void>
 }
@@ -64,7 +67,7 @@ export async function printPdf(document: PaperDocument, options: PrintOptions): 
   for (const [i, page] of document.pages.entries()) {
     const { width, height } = page.size ?? usual
     doc.addPage({ size: [width * PT, height * PT], margin: 0 })
-    for (const group of grouped(page.marks)) printGroup(doc, group, elements)
+    for (const group of grouped(page.marks)) printGroup(doc, group, elements, options)
     await options.onPage?.(i + 1, document.pages.length)
   }
   doc.end()
@@ -100,13 +103,15 @@ function printGroup(
   doc: PDFKit.PDFDocument,
   { tag, marks }: { tag: number | null; marks: Mark[] },
   elements: Elements,
+  { images }: PrintOptions,
 ): void {
   const owner = tag === null ? undefined : elements.get(tag)
   if (owner === undefined) doc.markContent('Artifact', { type: 'Layout' })
   else owner.element.add(doc.markStructureContent(owner.role))
   for (const mark of marks) {
     if (mark.kind === 'text') printText(doc, mark)
-    else printPath(doc, mark)
+    else if (mark.kind === 'path') printPath(doc, mark)
+    else if (images !== undefined) printImage(doc, mark, images(mark.hash))
   }
   doc.endMarkedContent()
 }
@@ -137,6 +142,10 @@ function printPath(doc: PDFKit.PDFDocument, { paths, stroke, fill, clip }: PathM
   else if (fill !== undefined) doc.fill(DYES[fill], 'even-odd')
   else doc.stroke()
   doc.restore()
+}
+
+function printImage(doc: PDFKit.PDFDocument, { x, y, width, height }: ImageMark, bytes: Uint8Array): void {
+  doc.image(Buffer.from(bytes), x * PT, y * PT, { width: width * PT, height: height * PT })
 }
 
 function clipTo(doc: PDFKit.PDFDocument, clip: Rectangle | undefined): void {

@@ -86,13 +86,21 @@ export const footOf = (tell: Teller, left: string): Foot => ({
 /** The workroom's name and address across the head of the first page. */
 export const letterhead = ({ letterhead: house }: QuoteSnapshot): Block[] => houseHead(house)
 
+/** A mark stands no taller than this over the name, mm. */
+const TALLEST_MARK = 18
+
 export function houseHead(house: Letterhead): Block[] {
   const lines = [...house.address, house.phone, house.email].filter((text) => text.trim() !== '')
   return [
     {
       kind: 'beside',
       share: 0.6,
-      left: [{ kind: 'paragraph', words: house.name, look: 'house', before: 0 }],
+      left: [
+        ...(house.mark === undefined
+          ? []
+          : [{ kind: 'picture' as const, ...house.mark, most: TALLEST_MARK, alt: house.name }]),
+        { kind: 'paragraph', words: house.name, look: 'house', before: 1 },
+      ],
       right: lines.map(
         (words): Block => ({ kind: 'paragraph', words, look: 'note', align: 'right', before: 0 }),
       ),

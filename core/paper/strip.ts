@@ -39,9 +39,9 @@ export function shifted(marks: readonly Mark[], dx: number, dy: number): Mark[] 
     )
   return marks.map((mark) => {
     const clip = mark.clip === undefined ? {} : { clip: move(mark.clip) }
-    return mark.kind === 'text'
-      ? { ...move(mark), ...clip }
-      : { ...mark, paths: mark.paths.map(moved), ...clip }
+    return mark.kind === 'path'
+      ? { ...mark, paths: mark.paths.map(moved), ...clip }
+      : { ...move(mark), ...clip }
   })
 }
 

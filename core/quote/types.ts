@@ -21,7 +21,12 @@ export type Letterhead = {
   locale: string
   /** Unit for lengths on paper. */
   unit: WorkroomUnit
+  /** The workroom's mark, if it has one. */
+  mark?: Emblem | undefined
 }
+
+/** A PNG in the attachments folder by the hash of its bytes, and its size in pixels. */
+export type Emblem = { hash: string; width: number; height: number }
 
 /** The cloth of a line as it was when quoted. */
 export type QuotedCloth = Cloth & {

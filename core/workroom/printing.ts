@@ -28,6 +28,9 @@ export async function kept(paper: Paper, sheet: PaperDocument, createdAt: string
   })
 }
 
+/** The ending of the file of a workroom's mark: a picture of a client's work that is the same is another file. */
+export const MARK_FILE = 'mark.png'
+
 /** Pages printed before others get their turn. */
 const PAGES_AT_ONCE = 8
 
@@ -37,6 +40,7 @@ export async function printed(name: string, sheet: PaperDocument, createdAt: str
     title: name,
     language: settingsOf(context).letterhead.locale,
     createdAt,
+    images: (hash) => readAttachment(context.store.attachments, hash, MARK_FILE),
     onPage: async (done, all) => {
       context.report({ done: done / all, doing: 'print' })
       // The loop takes in what came meanwhile, a wish to stop among it.

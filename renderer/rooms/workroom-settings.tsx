@@ -2,6 +2,7 @@ import { useState } from 'react'
 import { Button } from '../parts/button.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { addressOf } from '../router.ts'
+import { Mark } from '../settings/emblem.tsx'
 import { changesOf, type Settings, type Typed, type Usual, written } from '../settings/form.ts'
 import { WorkMoney } from '../settings/money.tsx'
 import { Notions } from '../settings/notions.tsx'
@@ -22,6 +23,7 @@ export function WorkroomSettings({ onKept }: { onKept: () => void }) {
   return (
     <div className="stack">
       <SettingsForm key={value.revision} {...value} onKept={kept} />
+      <Mark revision={value.revision} onKept={kept} />
       <People />
     </div>
   )

@@ -30,6 +30,10 @@ export const infoOf = (pdf: Uint8Array): string => run('pdfinfo', [], pdf, [])
 
 export const fontsOf = (pdf: Uint8Array): string => run('pdffonts', [], pdf, [])
 
+/** How many pictures a file shows. */
+export const imagesOf = (pdf: Uint8Array): number =>
+  run('pdfimages', ['-list'], pdf, []).trim().split('\n').length - 2
+
 /** Every word with its place, mm from the top left corner, as poppler finds it; page by page. */
 export function wordsOf(
   pdf: Uint8Array,

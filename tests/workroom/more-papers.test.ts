@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { documentFile } from '../../core/workroom.ts'
-import { hasPoppler, textOf } from '../paper/poppler.ts'
+import { hasPoppler, imagesOf, textOf } from '../paper/poppler.ts'
 import { WOMAN } from '../support/bodies.ts'
 import { workroom } from '../support/store.ts'
 
@@ -123,5 +123,35 @@ describe('the day that a quote promises', () => {
     const { quote: named } = await room.done<Got>('quote.save', { ...asked, promise: '2026-06-01' })
     const printed = await room.done<Printed>('quote.print', { id: named.id })
     if (hasPoppler) expect(textOf(room.read(printed))).toContain('Ready by 1 June 2026')
+  })
+})
+
+describe('the mark of the workroom', () => {
+  // Two pixels beside each other, red and blue, as any tool writes them.
+  const MARK =
+    'iVBORw0KGgoAAAANSUhEUgAAAAIAAAABCAIAAAB7QOjdAAAADUlEQVR4nGP4zwAE/wEHAAH/4iOeWQAAAABJRU5ErkJggg=='
+
+  test('stands at the head of a quote, in its own proportions; quotes already made keep theirs', async () => {
+    const room = await begun()
+    const { revision } = await room.done<{ revision: number }>('settings.get')
+    const { settings } = await room.done<{ settings: { letterhead: object } }>('settings.set', {
+      ...{ revision, changes: { letterhead: { name: 'Weir Lane' } } },
+    })
+    expect(settings.letterhead).not.toHaveProperty('mark')
+    await room.done('mark.set', { revision: revision + 1, data: MARK })
+    expect((await room.done<{ address: string }>('mark.get')).address).toBe(`data:image/png;base64,${MARK}`)
+    const { quotes } = await room.done<{ quotes: Id[] }>('quotes.list')
+    const old = await room.done<Printed>('quote.print', { id: quotes[0]!.id })
+    const reminder = await room.done<Printed>('reminder.print', { commissionId: room.commission.id })
+    if (hasPoppler) {
+      expect(imagesOf(room.read(old))).toBe(0)
+      expect(imagesOf(room.read(reminder))).toBe(1)
+    }
+    await room.done('mark.set', { revision: revision + 2, data: null })
+    expect((await room.done<{ address: null }>('mark.get')).address).toBeNull()
+    const jpeg = Buffer.from([0xff, 0xd8, 0xff, 0xe0]).toString('base64')
+    expect((await room.refusal('mark.set', { revision: revision + 3, data: jpeg })).code).toBe(
+      'refusal.mark.png',
+    )
   })
 })

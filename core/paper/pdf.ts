@@ -32,7 +32,7 @@ export type PrintOptions = {
 }
 
 /**
- * Prints a laid-out sheet as PDF 1.7: fonts embedded as subsets, text searchable, reading order tagged.
+ * Prints a laid-out sheet as PDF 1.7 with the metadata of PDF/A-2a: fonts embedded as subsets, text searchable, reading order tagged.
  * The same sheet with the same options gives the same bytes.
  */
 export async function printPdf(document: PaperDocument, options: PrintOptions): Promise<Uint8Array> {
@@ -43,6 +43,8 @@ export async function printPdf(document: PaperDocument, options: PrintOptions): 
     // No face of the printer's own: everything is set in fonts that the file brings along.
     font: '',
     pdfVersion: '1.7',
+    // Fonts, colours and metadata as archives want them (ISO 19005-2, level A).
+    subset: 'PDF/A-2a',
     tagged: true,
     lang: options.language,
     displayTitle: true,

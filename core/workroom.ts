@@ -26,6 +26,7 @@ import { ownConstructionRequests } from './workroom/own-constructions.ts'
 import { paperRequests } from './workroom/papers.ts'
 import { moneyRequests } from './workroom/payments.ts'
 import { peopleRequests } from './workroom/people.ts'
+import { previewRequests } from './workroom/previews.ts'
 import { promiseRequests } from './workroom/promises.ts'
 import { quoteRequests } from './workroom/quotes.ts'
 import { rateRequests } from './workroom/rates.ts'
@@ -84,6 +85,7 @@ export const requests = [
   ...remnantRequests,
   ...paperRequests,
   ...garmentPaperRequests,
+  ...previewRequests,
   ...moneyPaperRequests,
   ...historyRequests,
 ] as const

@@ -105,4 +105,5 @@ const point = ({ x, y }: Point): string => `${n(x)} ${n(-y)}`
 const n = (value: number): string => String(Math.round(value * 1e4) / 1e4 || 0)
 
 const ENTITIES: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' }
-const escaped = (text: string): string => text.replace(/[&<>"]/g, (c) => ENTITIES[c]!)
+/** Text as it may stand in markup. */
+export const escaped = (text: string): string => text.replace(/[&<>"]/g, (c) => ENTITIES[c]!)

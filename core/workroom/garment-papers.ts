@@ -94,7 +94,7 @@ export async function garmentPaper(
 }
 
 /** What a paper of a garment is made from, and what it is kept as. */
-function sheetFor(kind: GarmentKind, garmentId: string, context: Context) {
+export function sheetFor(kind: GarmentKind, garmentId: string, context: Context) {
   const { db } = context.store
   const garment = getGarment(db, garmentId, 'garmentId')
   const commission = getCommission(db, garment.commissionId)

@@ -46,15 +46,13 @@ export function GarmentSteps({ garment, name, times, open, onTicked, onLogged }:
   }
   return (
     <section className="sheet stack">
-      <div className="between">
-        <div>
-          <h2>{name}</h2>
-          <p className="quiet">
-            {garment.cloth} · {tell('screen.commission.leftInAll', { left: { minutes: garment.left.mean } })}
-          </p>
-        </div>
-        <GarmentPapers garmentId={garment.id} />
+      <div>
+        <h2>{name}</h2>
+        <p className="quiet">
+          {garment.cloth} · {tell('screen.commission.leftInAll', { left: { minutes: garment.left.mean } })}
+        </p>
       </div>
+      <GarmentPapers garmentId={garment.id} />
       <div className="stages">
         {garment.stages.map(({ stage, state, steps }) => {
           const here = garment.steps.filter((step) => step.stage === stage)

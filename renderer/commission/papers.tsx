@@ -2,12 +2,16 @@ import { useState } from 'react'
 import type { InputOf } from '../../core/workroom.ts'
 import { Button } from '../parts/button.tsx'
 import { SelectField } from '../parts/field.tsx'
+import { LookAt } from '../parts/look-at.tsx'
 import { useShown } from '../parts/printing.ts'
 import { Refusal } from '../parts/refusal.tsx'
 import { useDoing, useHouse, useTell } from '../workroom.tsx'
 
 type PatternPaper = NonNullable<InputOf<'pattern.print'>['paper']>
 const PAPERS = ['A4', 'A3', 'Letter', 'oneSheet'] as const
+
+const LOOKED = ['workOrder', 'cuttingSheet', 'pattern', 'careSheet'] as const
+type Looked = (typeof LOOKED)[number]
 
 /** The papers of a garment: those of every day at hand, the others behind a word. */
 export function GarmentPapers({ garmentId }: { garmentId: string }) {
@@ -16,6 +20,7 @@ export function GarmentPapers({ garmentId }: { garmentId: string }) {
   const doing = useDoing()
   const show = useShown()
   const [paper, setPaper] = useState<PatternPaper>('A4')
+  const [looked, setLooked] = useState<Looked>('workOrder')
   const asked = { garmentId }
   const button = (words: string, print: () => Promise<{ document: { id: string } }>) => (
     <Button busy={doing.busy} onPress={() => void doing.run(() => show(print()))}>
@@ -44,6 +49,18 @@ export function GarmentPapers({ garmentId }: { garmentId: string }) {
           <div className="row">
             {button(tell('paper.care.title'), () => workroom.ask('careSheet.print', asked))}
           </div>
+          <SelectField
+            label={tell('papers.lookAt')}
+            value={looked}
+            onChange={(id) => setLooked(id as Looked)}
+            options={LOOKED.map((id) => ({ id, name: tell(`papers.lookAt.${id}`) }))}
+          />
+          <LookAt
+            asked={
+              looked === 'pattern' ? { paper: looked, garmentId, on: paper } : { paper: looked, garmentId }
+            }
+            words={tell('papers.look')}
+          />
         </div>
       </details>
       <Refusal sentence={doing.refused?.message} />

@@ -4,6 +4,7 @@ import { printMoney, sumMoney } from '../../core/words/money.ts'
 import { say } from '../../core/words/say.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { Button } from '../parts/button.tsx'
+import { LookAt } from '../parts/look-at.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { WhatIf } from '../plan/what-if.tsx'
 import { goTo } from '../router.ts'
@@ -68,6 +69,7 @@ export function Quote({ id }: { id: string }) {
         </div>
       </div>
       <Refusal sentence={doing.refused?.message} />
+      <LookAt asked={{ paper: 'quote', id }} words={tell('papers.look')} />
       {quote.state === 'sent' ? <WhatIf quoteId={id} /> : null}
       {snapshot.lines.map((line) => (
         <QuotedGarment

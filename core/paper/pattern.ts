@@ -12,7 +12,7 @@ import { drawSquares } from './pattern/checks.ts'
 import { pageMap } from './pattern/map.ts'
 import { boxOf, tilePage, wholePage } from './pattern/sheets.ts'
 import { cross, type Tiling, tilesOn, widthOf } from './pattern/tiles.ts'
-import { type WholePattern, wholePattern } from './pattern/whole.ts'
+import { inkOf, type WholePattern, wholePattern } from './pattern/whole.ts'
 import {
   type GarmentSheet,
   garmentFoot,
@@ -64,8 +64,8 @@ function fewestSheets(
     { width: height, height: width },
   ].flatMap((sheet) =>
     Array.from({ length: BESIDE }, (_, i) => {
-      const whole = wholePattern(parts, reader, widthOf(i + 1, sheet))
-      return { whole, tiling: tilesOn(sheet, whole, whole.parts.map(boxOf)) }
+      const whole = wholePattern(parts, reader, { most: widthOf(i + 1, sheet), edge: 0 })
+      return { whole, tiling: tilesOn(sheet, whole, whole.parts.flatMap(inkOf)) }
     }),
   )
   return tried.reduce((best, one) => (one.tiling.tiles.length < best.tiling.tiles.length ? one : best))

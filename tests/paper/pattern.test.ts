@@ -6,8 +6,8 @@ import { corners } from '../../core/draw/placed.ts'
 import { svgOf } from '../../core/draw/svg.ts'
 import { arcRadius, pathBox, pointAt } from '../../core/geometry/segment.ts'
 import type { PaperDocument } from '../../core/paper/page.ts'
-import { boxOf } from '../../core/paper/pattern/sheets.ts'
 import { EDGE, OVERLAP, tilesOn } from '../../core/paper/pattern/tiles.ts'
+import { inkOf } from '../../core/paper/pattern/whole.ts'
 import { type PatternPaper, patternOf, patternSheets } from '../../core/paper/pattern.ts'
 import { printPdf } from '../../core/paper/pdf.ts'
 import type { GarmentSheet } from '../../core/paper/sheet.ts'
@@ -99,7 +99,7 @@ describe('sheets that are put together', () => {
       [215.9, 279.4],
       [297, 420],
     ] as const) {
-      const { tiles } = tilesOn({ width, height }, whole, whole.parts.map(boxOf))
+      const { tiles } = tilesOn({ width, height }, whole, whole.parts.flatMap(inkOf))
       const showing = (x: number, y: number) =>
         tiles.filter(
           ({ window: w }) =>

@@ -1,4 +1,4 @@
-import type { Rectangle } from '../../geometry/types.ts'
+import type { Point, Rectangle } from '../../geometry/types.ts'
 
 /** A sheet of a tiled pattern: the part of the whole that it shows, mm from the whole's top left corner, y downward. */
 export type Tile = { name: string; column: number; row: number; window: Rectangle }
@@ -16,11 +16,15 @@ export type Tiling = {
   tiles: Tile[]
 }
 
-/** Cuts a whole into sheets that overlap; those that show none of the parts are left out. */
+/**
+ * Cuts a whole into sheets that overlap. Those that show nothing are left out, but for one that holds others together in
+ * its row or column.
+ * @param ink where something is drawn
+ */
 export function tilesOn(
   sheet: Tiling['sheet'],
   whole: { width: number; height: number },
-  parts: readonly Rectangle[],
+  ink: readonly Point[],
 ): Tiling {
   const [width, height] = [sheet.width - 2 * EDGE, sheet.height - 2 * EDGE]
   const count = (length: number, one: number) => Math.max(1, Math.ceil((length - OVERLAP) / (one - OVERLAP)))
@@ -30,13 +34,19 @@ export function tilesOn(
     const window = { x: column * (width - OVERLAP), y: row * (height - OVERLAP), width, height }
     return { name: nameOf(column, row), column, row, window }
   })
-  return {
-    sheet,
-    columns,
-    rows,
-    tiles: all.filter(({ window }) => parts.some((part) => cross(part, window))),
+  const inked = all.filter(({ window }) => ink.some((point) => holds(window, point)))
+  const between = (tile: Tile, along: 'row' | 'column', across: 'row' | 'column') => {
+    const places = inked.filter((one) => one[across] === tile[across]).map((one) => one[along])
+    return Math.min(...places) < tile[along] && tile[along] < Math.max(...places)
   }
+  const tiles = all.filter(
+    (tile) => inked.includes(tile) || between(tile, 'column', 'row') || between(tile, 'row', 'column'),
+  )
+  return { sheet, columns, rows, tiles }
 }
+
+const holds = ({ x, y, width, height }: Rectangle, p: Point): boolean =>
+  p.x >= x && p.x <= x + width && p.y >= y && p.y <= y + height
 
 /** Whether two rectangles share more than a touch. */
 export const cross = (a: Rectangle, b: Rectangle): boolean =>

@@ -123,7 +123,7 @@ describe.runIf(hasBrowser)(`a month in the workroom${withoutBrowser}`, () => {
     await page.getByLabel('How it was paid').selectOption('transfer')
     const deposit = await page.getByLabel('Amount, GBP').inputValue()
     await page.getByRole('button', { name: 'Write it down' }).click()
-    await page.getByRole('cell', { name: 'R-2026-001' }).waitFor()
+    await page.getByRole('cell', { name: 'R-2026-001', exact: true }).waitFor()
     await answer(second, 'The client accepts')
     await page.getByRole('heading', { name: 'Commission C-2026-002 for Wenna Treece' }).waitFor()
     await answer(third, 'The client declines')
@@ -227,7 +227,7 @@ describe.runIf(hasBrowser)(`a month in the workroom${withoutBrowser}`, () => {
     const payment = page.getByRole('form', { name: 'Add a payment' })
     const rest = await payment.getByLabel('Amount, GBP').inputValue()
     await payment.getByRole('button', { name: 'Write it down' }).click()
-    await page.getByRole('cell', { name: 'R-2026-002' }).waitFor()
+    await page.getByRole('cell', { name: 'R-2026-002', exact: true }).waitFor()
 
     // Agreed: on the quote's screen and paper, in the commission, on the invoice, in the parts that were paid, in the books.
     const agreed = quoted!

@@ -21,7 +21,7 @@ async function tour(planner: Planner, look: (screen: string) => Promise<void>): 
     .click()
   await page.getByLabel('Time spent').press('Enter')
   await page.locator('.log-form .wrong').waitFor()
-  await page.locator('summary').click()
+  await page.locator('summary', { hasText: 'Quoted against actual' }).click()
   await page.locator('.account').waitFor()
   await look('a commission, logging')
   await deliver(planner, commission)

@@ -17,7 +17,7 @@ export const papers = {
   'papers.print': 'Print',
   'papers.printOf': 'Print {number}',
   'papers.remind': 'Write a reminder',
-  'mark.title': 'The mark on your papers',
+  'mark.title': 'The workroom’s mark',
   'mark.about':
     'It stands over your name on quotes, invoices and care sheets. Quotes already made keep theirs.',
   'mark.none': 'There is no mark yet.',

@@ -33,6 +33,7 @@ import { rateRequests } from './workroom/rates.ts'
 import { recentRequests } from './workroom/recent.ts'
 import { redraftRequests } from './workroom/redrafting.ts'
 import { remnantRequests } from './workroom/remnants.ts'
+import { safekeepingRequests } from './workroom/safekeeping.ts'
 import { settingsRequests } from './workroom/settings.ts'
 import { shoppingRequests } from './workroom/shopping.ts'
 import { stockRequests } from './workroom/stock.ts'
@@ -88,6 +89,7 @@ export const requests = [
   ...previewRequests,
   ...moneyPaperRequests,
   ...historyRequests,
+  ...safekeepingRequests,
 ] as const
 
 export type { Places, Strip } from './lay/strip.ts'
@@ -104,4 +106,5 @@ export type OutputOf<N extends RequestName> = Awaited<ReturnType<Entry<N>['run']
 export { type Answer, answer } from './workroom/answer.ts'
 export { documentFile, documentPath } from './workroom/printing.ts'
 export type { Context, Kind, LaySearched, LaySearchLimits, Progress, Request } from './workroom/request.ts'
+export { backUpIfDue } from './workroom/safekeeping.ts'
 export { readerOf } from './workroom/settings.ts'

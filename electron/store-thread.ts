@@ -5,6 +5,7 @@ import { say } from '../core/words/say.ts'
 import {
   type Answer,
   answer,
+  backUpIfDue,
   type Context,
   documentFile,
   openStore,
@@ -48,11 +49,27 @@ async function open(path: string, sample: boolean): Promise<Answer> {
   shut()
   store = openStore(path, { now: new Date().toISOString() })
   context = shellContext(store, () => {})
+  ringFor(store)
   const { result } = (await ask('workroom.describe', {})) as { result: { kind: string } }
   return sample && result.kind === 'new' ? ask('workroom.sample', {}) : done({})
 }
 
+/** After opening, once there is time; then every hour. */
+const FIRST = 10_000
+const HOUR = 3_600_000
+let bells: NodeJS.Timeout[] = []
+
+/** Makes backups of an open store by itself. One that fails is told on the console, and work goes on. */
+function ringFor(open: Store): void {
+  const make = (why: 'start' | 'hourly') =>
+    backUpIfDue(open, why, new Date().toISOString()).catch((error: unknown) => {
+      if (store === open) console.error(error)
+    })
+  bells = [setTimeout(() => void make('start'), FIRST), setInterval(() => void make('hourly'), HOUR)]
+}
+
 function shut(): void {
+  for (const bell of bells) clearTimeout(bell)
   for (const job of jobs.values()) job.abort()
   store?.close()
   store = undefined

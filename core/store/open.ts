@@ -7,6 +7,7 @@ import { Refusal } from '../words/refusal.ts'
 import { type Lock, lockStore } from './lock.ts'
 import { migrate } from './migrate.ts'
 import { readMigrations } from './migrations.ts'
+import { forgetAgain, restoreAsWished } from './safekeeping/restore.ts'
 import * as schema from './schema.ts'
 
 export type Db = BetterSQLite3Database<typeof schema> & { $client: Database.Database }
@@ -46,12 +47,15 @@ export function openStore(file: string, { now, migrations = MIGRATIONS }: OpenOp
   const lock = lockStore(path)
   let sqlite: Database.Database | undefined
   try {
+    const forgotten = restoreAsWished(path)
     sqlite = connect(path)
     refuseDamaged(sqlite, path)
     const shipped = readMigrations(migrations)
     const backup = () => backUp(sqlite!, path, now)
     migrate(sqlite, shipped, backup)
-    return storeOf(sqlite, path, lock)
+    const store = storeOf(sqlite, path, lock)
+    forgetAgain(store.db, path, forgotten, now)
+    return store
   } catch (error) {
     sqlite?.close()
     lock.release()

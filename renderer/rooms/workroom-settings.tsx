@@ -8,6 +8,7 @@ import { WorkMoney } from '../settings/money.tsx'
 import { Notions } from '../settings/notions.tsx'
 import { Papers } from '../settings/papers.tsx'
 import { People } from '../settings/people.tsx'
+import { Safekeeping } from '../settings/safekeeping.tsx'
 import { Threads } from '../settings/threads.tsx'
 import { Year } from '../settings/year.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
@@ -25,6 +26,7 @@ export function WorkroomSettings({ onKept }: { onKept: () => void }) {
       <SettingsForm key={value.revision} {...value} onKept={kept} />
       <Mark revision={value.revision} onKept={kept} />
       <People />
+      <Safekeeping onRestored={onKept} />
     </div>
   )
 }

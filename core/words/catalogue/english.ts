@@ -19,6 +19,7 @@ import { parts } from './english/parts.ts'
 import { pattern } from './english/pattern.ts'
 import { price } from './english/price.ts'
 import { quote } from './english/quote.ts'
+import { safekeeping } from './english/safekeeping.ts'
 import { screen } from './english/screen.ts'
 import { selling } from './english/selling.ts'
 import { settings } from './english/settings.ts'
@@ -56,6 +57,7 @@ export const english = {
   ...selling,
   ...days,
   ...settings,
+  ...safekeeping,
   ...times,
   ...today,
   ...stockAndMoney,

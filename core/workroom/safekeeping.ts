@@ -1,0 +1,60 @@
+import { z } from 'zod'
+import type { Store } from '../store/open.ts'
+import { backupsOf } from '../store/safekeeping/files.ts'
+import { backUp } from '../store/safekeeping/make.ts'
+import { previewOf, wishRestore } from '../store/safekeeping/restore.ts'
+import { findWorkroom } from '../store/workrooms.ts'
+import * as inputs from './inputs.ts'
+import { request } from './request.ts'
+
+const one = z.strictObject({ name: inputs.line(200).describe('as the list has it') })
+
+/** Copies of the book, and going back to one. */
+export const safekeepingRequests = [
+  request({
+    name: 'backups.list',
+    kind: 'query',
+    about: 'The backups of this store, the newest first, with what each was made for.',
+    input: z.strictObject({}),
+    run: (_, { store }) => ({ backups: backupsOf(store.path) }),
+  }),
+  request({
+    name: 'backup.make',
+    kind: 'job',
+    about: 'Makes a backup now, and checks it.',
+    input: z.strictObject({}),
+    run: async (_, { store, now, report }) => ({
+      backup: await backUp(store, 'asked', now(), (done) => report({ done, doing: 'backup' })),
+    }),
+  }),
+  request({
+    name: 'backup.preview',
+    kind: 'query',
+    about: 'What going back to a backup would change: what would be gone, and what would come back.',
+    input: one,
+    run: ({ name }, { store }) => ({ counted: previewOf(store.db, store.path, name) }),
+  }),
+  request({
+    name: 'backup.restore',
+    kind: 'job',
+    about:
+      'Makes a backup of the store as it is and writes down that it is to go back to another: that happens when it is opened next.',
+    input: one,
+    run: async ({ name }, { store, now, report }) => {
+      const before = await backUp(store, 'before-restore', now(), (done) => report({ done, doing: 'backup' }))
+      wishRestore(store.db, store.path, name)
+      return { before }
+    },
+  }),
+]
+
+/** A backup is due when the last one is so old, ms: a little under an hour, so that an hourly bell never finds it too young. */
+const DUE_AFTER = 55 * 60_000
+
+/** Makes a backup where one is due: not of a workroom that nobody has begun, and not so soon after the last one. */
+export async function backUpIfDue(store: Store, why: 'start' | 'hourly', now: string): Promise<void> {
+  if (findWorkroom(store.db) === undefined) return
+  const [last] = backupsOf(store.path)
+  if (last !== undefined && Math.abs(Date.parse(now) - Date.parse(last.at)) < DUE_AFTER) return
+  await backUp(store, why, now)
+}

@@ -32,4 +32,10 @@ export const safekeeping = {
   'safe.restore': 'Go back to this copy',
   'refusal.backup.none': 'There is no such copy any more. Look at the list again.',
   'refusal.backup.damaged': 'The copy {name} is damaged and cannot be used. Take another one.',
+  'refusal.seal.short':
+    'Take a passphrase of at least {shortest} characters: three or four words that you will know in ten years.',
+  'refusal.seal.other': 'That is no sealed copy of a book.',
+  'refusal.seal.passphrase': 'The passphrase does not open it. Mind capitals and spaces.',
+  'refusal.seal.damaged': 'The sealed copy is damaged or cut short. Take another one.',
+  'refusal.seal.folder': 'There is something in {folder} already. Choose an empty folder.',
 } as const

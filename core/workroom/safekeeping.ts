@@ -1,9 +1,14 @@
+import { existsSync, mkdirSync } from 'node:fs'
+import { dirname, join } from 'node:path'
 import { z } from 'zod'
 import type { Store } from '../store/open.ts'
-import { backupsOf } from '../store/safekeeping/files.ts'
+import { backupFolder, backupsOf } from '../store/safekeeping/files.ts'
 import { backUp } from '../store/safekeeping/make.ts'
 import { previewOf, wishRestore } from '../store/safekeeping/restore.ts'
+import { filesToSeal, seal, unseal } from '../store/safekeeping/seal.ts'
 import { findWorkroom } from '../store/workrooms.ts'
+import { phrase } from '../words/phrase.ts'
+import { Refusal } from '../words/refusal.ts'
 import * as inputs from './inputs.ts'
 import { request } from './request.ts'
 
@@ -44,6 +49,36 @@ export const safekeepingRequests = [
       const before = await backUp(store, 'before-restore', now(), (done) => report({ done, doing: 'backup' }))
       wishRestore(store.db, store.path, name)
       return { before }
+    },
+  }),
+  request({
+    name: 'backup.seal',
+    kind: 'job',
+    about:
+      'Makes a backup with all papers and pictures into one file that only the passphrase opens, to take off-site. It lies in the folder `sealed` beside the store.',
+    input: z.strictObject({ passphrase: z.string().max(1000) }),
+    run: async ({ passphrase }, { store, now, report }) => {
+      const { name } = await backUp(store, 'asked', now())
+      const folder = join(dirname(store.path), 'sealed')
+      mkdirSync(folder, { recursive: true })
+      const path = join(folder, name.replace(/\.ellwand$/, '.sealed'))
+      const files = filesToSeal(join(backupFolder(store.path), name), store.attachments)
+      await seal(files, path, passphrase, (done) => report({ done, doing: 'seal' }))
+      return { path, files: files.length }
+    },
+  }),
+  request({
+    name: 'backup.unseal',
+    kind: 'job',
+    about: 'Opens a sealed backup into an empty folder, where the planner can be started with it.',
+    input: z.strictObject({
+      path: inputs.line(2000).describe('of the sealed file'),
+      folder: inputs.line(2000).describe('empty, or not there yet'),
+      passphrase: z.string().max(1000),
+    }),
+    run: async ({ path, folder, passphrase }) => {
+      if (!existsSync(path)) throw new Refusal(phrase('refusal.seal.missing', { path }), 'path')
+      return { files: unseal(path, folder, passphrase).length, folder }
     },
   }),
 ]

@@ -31,7 +31,7 @@ type TextProps = Shared & {
   onChange: (value: string) => void
   placeholder?: string | undefined
   required?: boolean
-  type?: 'text' | 'email' | 'tel' | 'date' | 'time'
+  type?: 'text' | 'email' | 'tel' | 'date' | 'time' | 'password'
   onFocus?: () => void
 }
 

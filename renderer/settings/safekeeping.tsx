@@ -3,7 +3,9 @@ import { printDate } from '../../core/words/dates.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { ActForm, Acts } from '../parts/acts.tsx'
 import { Button } from '../parts/button.tsx'
+import { TextField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
+import { useTyped } from '../parts/typed.ts'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 
 type Backup = OutputOf<'backups.list'>['backups'][number]
@@ -30,6 +32,22 @@ export function Safekeeping({ onRestored }: { onRestored: () => void }) {
           {tell('safe.make')}
         </Button>
       </div>
+      <Acts
+        acts={[
+          {
+            ...{ id: 'seal', words: tell('safe.seal') },
+            form: (close) => (
+              <Seal
+                close={close}
+                onSealed={(path) => {
+                  setSaid(tell('safe.seal.done', { path }))
+                  reload()
+                }}
+              />
+            ),
+          },
+        ]}
+      />
       <p role="status">{said}</p>
       <Refusal sentence={doing.refused?.message ?? refused} />
       {value?.backups.length === 0 ? <p>{tell('safe.none')}</p> : null}
@@ -118,6 +136,31 @@ function GoBack({ backup: { name }, when, close, onRestored }: GoBackProps) {
         </tbody>
       </table>
       <p>{tell('safe.sure')}</p>
+    </ActForm>
+  )
+}
+
+/** A copy that only a passphrase opens. */
+function Seal({ close, onSealed }: { close: () => void; onSealed: (path: string) => void }) {
+  const { workroom } = useHouse()
+  const tell = useTell()
+  const { typed, field } = useTyped({ passphrase: '', again: '' })
+  return (
+    <ActForm
+      label={tell('safe.seal')}
+      keep={tell('safe.seal.keep')}
+      close={close}
+      work={async () => {
+        if (typed.passphrase !== typed.again) throw new Error(tell('safe.seal.differ'))
+        const { path } = await workroom.ask('backup.seal', { passphrase: typed.passphrase })
+        onSealed(path)
+      }}
+    >
+      <p className="quiet">{tell('safe.seal.about')}</p>
+      <div className="columns">
+        <TextField label={tell('safe.seal.passphrase')} type="password" required {...field('passphrase')} />
+        <TextField label={tell('safe.seal.again')} type="password" required {...field('again')} />
+      </div>
     </ActForm>
   )
 }

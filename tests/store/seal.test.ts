@@ -10,7 +10,7 @@ const PASSPHRASE = 'madder, woad and weld'
 const HASH = 'a'.repeat(64)
 
 /** A book of two and a half parts, with two files beside it. */
-function sealed(passphrase = PASSPHRASE) {
+async function sealed(passphrase = PASSPHRASE) {
   const folder = scratch()
   const draw = chance(5)
   const bytes = Buffer.from(Uint8Array.from({ length: 2_600_000 }, () => Math.floor(draw.uniform() * 256)))
@@ -22,7 +22,7 @@ function sealed(passphrase = PASSPHRASE) {
   writeFileSync(join(attachments, `${HASH}.mark.png`), '')
   const file = join(folder, 'off-site.sealed')
   const told: number[] = []
-  seal(filesToSeal(book, attachments), file, passphrase, (done) => told.push(done))
+  await seal(filesToSeal(book, attachments), file, passphrase, (done) => told.push(done))
   return { folder, bytes, file, told, into: join(folder, 'opened') }
 }
 
@@ -36,9 +36,9 @@ const codeOf = (work: () => unknown): string => {
   return 'granted'
 }
 
-describe('a sealed copy', () => {
-  test('opens again byte by byte, and tells how far it is', () => {
-    const { bytes, file, told, into } = sealed()
+describe('a sealed copy', async () => {
+  test('opens again byte by byte, and tells how far it is', async () => {
+    const { bytes, file, told, into } = await sealed()
     expect(unseal(file, into, PASSPHRASE)).toEqual([
       'book.ellwand',
       `attachments/${HASH}.mark.png`,
@@ -49,23 +49,23 @@ describe('a sealed copy', () => {
     expect(told.at(-1)).toBe(1)
   })
 
-  test('shows nothing of what is in it, and is another file each time', () => {
-    const [one, other] = [sealed(), sealed()]
+  test('shows nothing of what is in it, and is another file each time', async () => {
+    const [one, other] = [await sealed(), await sealed()]
     expect(readFileSync(one.file).includes('a quote')).toBe(false)
     expect(readFileSync(one.file).equals(readFileSync(other.file))).toBe(false)
   })
 
-  test('is not opened by another passphrase, nor made with a short one', () => {
-    const { file, into } = sealed()
+  test('is not opened by another passphrase, nor made with a short one', async () => {
+    const { file, into } = await sealed()
     expect(codeOf(() => unseal(file, into, `${PASSPHRASE} `))).toBe('refusal.seal.passphrase')
-    expect(codeOf(() => sealed('too short'))).toBe('refusal.seal.short')
+    await expect(sealed('too short')).rejects.toMatchObject({ phrase: { code: 'refusal.seal.short' } })
     // However its accents are typed.
-    const typed = sealed('Łucja’s crème brûlée')
+    const typed = await sealed('Łucja’s crème brûlée')
     unseal(typed.file, typed.into, 'Łucja’s crème brûlée'.normalize('NFD'))
   })
 
-  test('is found out when a byte is changed, its end is missing, parts change places, or something follows', () => {
-    const { folder, file } = sealed()
+  test('is found out when a byte is changed, its end is missing, parts change places, or something follows', async () => {
+    const { folder, file } = await sealed()
     const whole = readFileSync(file)
     const parts: Buffer[] = []
     for (let at = 32; at < whole.length; ) {
@@ -99,8 +99,8 @@ describe('a sealed copy', () => {
     expect(readdirSync(folder).filter((name) => name.startsWith('opened'))).toEqual([])
   })
 
-  test('never overwrites a folder that holds something, and is told from other files', () => {
-    const { folder, file } = sealed()
+  test('never overwrites a folder that holds something, and is told from other files', async () => {
+    const { folder, file } = await sealed()
     expect(codeOf(() => unseal(file, folder, PASSPHRASE))).toBe('refusal.seal.folder')
     const other = join(folder, 'other')
     writeFileSync(other, 'a letter and nothing else, but longer than the head of a sealed copy')

@@ -14,6 +14,7 @@ import {
   writeSync,
 } from 'node:fs'
 import { basename, dirname, join } from 'node:path'
+import { setImmediate } from 'node:timers/promises'
 import { phrase } from '../../words/phrase.ts'
 import { Refusal } from '../../words/refusal.ts'
 
@@ -66,12 +67,12 @@ export function filesToSeal(copy: string, attachments: string): SealedFile[] {
  * @param report the part that is done, from 0 to 1
  * @throws Refusal when the passphrase is too short
  */
-export function seal(
+export async function seal(
   files: readonly SealedFile[],
   target: string,
   passphrase: string,
   report: (done: number) => void = () => {},
-): void {
+): Promise<void> {
   if (passphrase.length < SHORTEST)
     throw new Refusal(phrase('refusal.seal.short', { shortest: SHORTEST }), 'passphrase')
   const [salt, begin] = [randomBytes(16), randomBytes(8)]
@@ -102,6 +103,8 @@ export function seal(
           at += read
           done += read
           report(all === 0 ? 1 : done / all)
+          // Requests get their turn between the parts.
+          await setImmediate()
         }
       } finally {
         closeSync(file)

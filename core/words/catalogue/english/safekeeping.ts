@@ -32,6 +32,15 @@ export const safekeeping = {
   'safe.restore': 'Go back to this copy',
   'refusal.backup.none': 'There is no such copy any more. Look at the list again.',
   'refusal.backup.damaged': 'The copy {name} is damaged and cannot be used. Take another one.',
+  'safe.seal': 'Seal a copy to take away',
+  'safe.seal.about':
+    'One file with the book, papers and pictures that only your passphrase opens. Nobody can open it without: write the passphrase down and keep it elsewhere.',
+  'safe.seal.passphrase': 'Passphrase',
+  'safe.seal.again': 'The passphrase once more',
+  'safe.seal.keep': 'Seal it',
+  'safe.seal.done': 'The sealed copy lies at {path}.',
+  'safe.seal.differ': 'The two are not the same. Type the passphrase again.',
+  'refusal.seal.missing': 'There is no file at {path}.',
   'refusal.seal.short':
     'Take a passphrase of at least {shortest} characters: three or four words that you will know in ten years.',
   'refusal.seal.other': 'That is no sealed copy of a book.',

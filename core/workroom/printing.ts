@@ -12,21 +12,21 @@ export type Paper = { kind: DocumentKind; quoteId: string; garmentId: string | n
 
 /** Prints a paper of a quote and keeps it. */
 export async function kept(paper: Paper, sheet: PaperDocument, createdAt: string, context: Context) {
-  const { store } = context
-  const { hash, bytes } = await printed(paper.name, sheet, createdAt, context)
-  return store.transaction(() => {
-    const row = insertDocument(store.db, {
-      ...{ ...paper, hash, bytes, pages: sheet.pages.length },
+  const file = await printed(paper.name, sheet, createdAt, context)
+  return noted(paper, { ...file, pages: sheet.pages.length }, context)
+}
+
+/** Writes down a paper whose file is safely on disk. */
+const noted = (paper: Paper, file: { hash: string; bytes: number; pages: number }, context: Context) =>
+  context.store.transaction(() => {
+    const row = insertDocument(context.store.db, {
+      ...{ ...paper, ...file },
       ...{ id: context.newId(), createdAt: context.now() },
     })
-    recorded(context, `${paper.kind}.print`, 'document', row.id, null, {
-      kind: row.kind,
-      name: row.name,
-      hash,
-    })
+    const { kind, name, hash } = row
+    recorded(context, `${kind}.print`, 'document', row.id, null, { kind, name, hash })
     return inShort(row)
   })
-}
 
 /** The ending of the file of a workroom's mark: a picture of a client's work that is the same is another file. */
 export const MARK_FILE = 'mark.png'
@@ -59,21 +59,9 @@ export async function printed(name: string, sheet: PaperDocument, createdAt: str
 
 /** Keeps a drawing of one sheet as SVG. */
 export function keptDrawing(paper: Paper, svg: string, context: Context) {
-  const { store } = context
   const bytes = new TextEncoder().encode(svg)
-  const { hash } = putAttachment(store.attachments, bytes, 'svg')
-  return store.transaction(() => {
-    const row = insertDocument(store.db, {
-      ...{ ...paper, hash, bytes: bytes.length, pages: 1 },
-      ...{ id: context.newId(), createdAt: context.now() },
-    })
-    recorded(context, `${paper.kind}.print`, 'document', row.id, null, {
-      kind: row.kind,
-      name: row.name,
-      hash,
-    })
-    return inShort(row)
-  })
+  const { hash } = putAttachment(context.store.attachments, bytes, 'svg')
+  return noted(paper, { hash, bytes: bytes.length, pages: 1 }, context)
 }
 
 type Short = Pick<DocumentRow, 'id' | 'name' | 'hash' | 'pages' | 'bytes'> & { kind: string }

@@ -9,9 +9,9 @@ import { SelectField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { Tick } from '../parts/tick.tsx'
 import { sentenceOf, useHouse, useQuery, useTell } from '../workroom.tsx'
-import { type Followed, type Garment, useGarmentNames } from './logged.ts'
+import type { Followed, Garment } from './logged.ts'
+import { type Made, PickGarment } from './pick-garment.tsx'
 
-type Made = OutputOf<'garment.made'>['made']
 type Change = OutputOf<'garment.tryDraft'>['change']
 type Props = {
   commission: Followed
@@ -23,26 +23,11 @@ type Props = {
 }
 
 /** A garment in work drafted again: which one, from which measures, with which choices, and what comes of it. */
-export function DraftAgain({ commission, garments, ...props }: Props) {
-  const tell = useTell()
-  const nameOf = useGarmentNames(commission)
-  const [garmentId, setGarment] = useState(garments[0]!.id)
-  const { value, refused } = useQuery('garment.made', { garmentId })
-  return (
-    <div className="stack">
-      {garments.length === 1 ? null : (
-        <SelectField
-          label={tell('redraft.garment')}
-          value={garmentId}
-          onChange={setGarment}
-          options={garments.map((garment) => ({ id: garment.id, name: nameOf(garment) }))}
-        />
-      )}
-      <Refusal sentence={refused} />
-      {value === undefined ? null : <Again key={garmentId} {...{ garmentId, made: value.made }} {...props} />}
-    </div>
-  )
-}
+export const DraftAgain = ({ commission, garments, ...props }: Props) => (
+  <PickGarment {...{ commission, garments }}>
+    {(picked) => <Again key={picked.garmentId} {...picked} {...props} />}
+  </PickGarment>
+)
 
 type AgainProps = Omit<Props, 'commission' | 'garments'> & { garmentId: string; made: Made }
 

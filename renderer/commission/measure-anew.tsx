@@ -1,14 +1,12 @@
 import { useState } from 'react'
 import { printLength } from '../../core/words/length.ts'
-import type { OutputOf } from '../../core/workroom.ts'
 import { ActForm } from '../parts/acts.tsx'
-import { SelectField, TextField } from '../parts/field.tsx'
-import { Refusal } from '../parts/refusal.tsx'
+import { TextField } from '../parts/field.tsx'
 import { useHouse, useQuery, useTell } from '../workroom.tsx'
 import type { Fitting } from './fittings.tsx'
-import { type Followed, type Garment, useGarmentNames } from './logged.ts'
+import type { Followed, Garment } from './logged.ts'
+import { type Made, PickGarment } from './pick-garment.tsx'
 
-type Made = OutputOf<'garment.made'>['made']
 type Props = {
   commission: Followed
   garments: readonly Garment[]
@@ -20,28 +18,11 @@ type Props = {
 }
 
 /** Measures taken again at a fitting: those of the garment that was tried on, each with what it was. */
-export function MeasureAnew({ commission, garments, ...props }: Props) {
-  const tell = useTell()
-  const nameOf = useGarmentNames(commission)
-  const [garmentId, setGarment] = useState(garments[0]!.id)
-  const { value, refused } = useQuery('garment.made', { garmentId })
-  return (
-    <div className="stack">
-      {garments.length === 1 ? null : (
-        <SelectField
-          label={tell('redraft.garment')}
-          value={garmentId}
-          onChange={setGarment}
-          options={garments.map((garment) => ({ id: garment.id, name: nameOf(garment) }))}
-        />
-      )}
-      <Refusal sentence={refused} />
-      {value === undefined ? null : (
-        <Fields key={garmentId} {...{ garmentId, made: value.made }} {...props} />
-      )}
-    </div>
-  )
-}
+export const MeasureAnew = ({ commission, garments, ...props }: Props) => (
+  <PickGarment {...{ commission, garments }}>
+    {(picked) => <Fields key={picked.garmentId} {...picked} {...props} />}
+  </PickGarment>
+)
 
 type FieldsProps = Omit<Props, 'commission' | 'garments'> & { garmentId: string; made: Made }
 

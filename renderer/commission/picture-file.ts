@@ -1,3 +1,5 @@
+import { canvasOf } from '../parts/canvas.ts'
+
 /** Longest side of a thumbnail, pixels. */
 const SMALL = 320
 
@@ -10,19 +12,12 @@ export async function pictureOf(file: File): Promise<{ name: string; data: strin
 
 /** What is no picture has no thumbnail; the workroom then says so of the file itself. */
 async function thumbnailOf(file: File): Promise<Blob | undefined> {
-  const bitmap = await createImageBitmap(file).catch(() => undefined)
-  if (bitmap === undefined) return undefined
-  const scale = Math.min(1, SMALL / Math.max(bitmap.width, bitmap.height))
-  const canvas = document.createElement('canvas')
-  canvas.width = Math.max(1, Math.round(bitmap.width * scale))
-  canvas.height = Math.max(1, Math.round(bitmap.height * scale))
-  const drawing = canvas.getContext('2d')!
   // A JPEG knows no transparency: what is not drawn lies on white paper instead of turning black.
-  drawing.fillStyle = 'white'
-  drawing.fillRect(0, 0, canvas.width, canvas.height)
-  drawing.drawImage(bitmap, 0, 0, canvas.width, canvas.height)
-  bitmap.close()
-  return new Promise((done) => canvas.toBlob((blob) => done(blob ?? undefined), 'image/jpeg', 0.82))
+  const canvas = await canvasOf(file, SMALL, 'white')
+  return new Promise((done) => {
+    if (canvas === undefined) done(undefined)
+    else canvas.toBlob((blob) => done(blob ?? undefined), 'image/jpeg', 0.82)
+  })
 }
 
 function base64Of(blob: Blob): Promise<string> {

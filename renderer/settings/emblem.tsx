@@ -1,5 +1,6 @@
 import { useRef } from 'react'
 import { Button } from '../parts/button.tsx'
+import { canvasOf } from '../parts/canvas.ts'
 import { Refusal } from '../parts/refusal.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 
@@ -57,14 +58,5 @@ export function Mark({ revision, onKept }: { revision: number; onKept: () => voi
 }
 
 /** A picture as a PNG no larger than is printed, base64; undefined for what is no picture. */
-async function pngOf(file: File): Promise<string | undefined> {
-  const bitmap = await createImageBitmap(file).catch(() => undefined)
-  if (bitmap === undefined) return undefined
-  const scale = Math.min(1, LONGEST / Math.max(bitmap.width, bitmap.height))
-  const canvas = document.createElement('canvas')
-  canvas.width = Math.max(1, Math.round(bitmap.width * scale))
-  canvas.height = Math.max(1, Math.round(bitmap.height * scale))
-  canvas.getContext('2d')!.drawImage(bitmap, 0, 0, canvas.width, canvas.height)
-  bitmap.close()
-  return canvas.toDataURL('image/png').replace(/^[^,]*,/, '')
-}
+const pngOf = async (file: File): Promise<string | undefined> =>
+  (await canvasOf(file, LONGEST))?.toDataURL('image/png').replace(/^[^,]*,/, '')

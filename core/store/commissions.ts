@@ -1,4 +1,4 @@
-import { and, asc, count, desc, eq, gt, gte, inArray, isNull, lt, or, sql } from 'drizzle-orm'
+import { and, asc, count, desc, eq, gt, gte, inArray, isNull, lt, sql } from 'drizzle-orm'
 import { found, refuseStale } from './found.ts'
 import type { Db } from './open.ts'
 import { commission, garment, garmentActual, payment, step, timeEntryStep, timer } from './schema.ts'
@@ -84,15 +84,20 @@ export const countCommissions = (db: Db): number => db.select({ rows: count() })
 export const openCommissions = (db: Db): CommissionRow[] =>
   db.select().from(commission).where(eq(commission.state, 'open')).orderBy(asc(commission.id)).all()
 
-/** Work handed over or called off since a day of which not all that was agreed is paid, the newest first. */
-export const unsettledCommissions = (db: Db, since: string, most: number): CommissionRow[] =>
+/** Work handed over, or called off, since a day of which not all that was agreed is paid, the newest first. */
+export const unsettledCommissions = (
+  db: Db,
+  state: 'delivered' | 'cancelled',
+  since: string,
+  most: number,
+): CommissionRow[] =>
   db
     .select()
     .from(commission)
     .where(
       and(
-        inArray(commission.state, ['delivered', 'cancelled']),
-        or(gte(commission.deliveredDay, since), gte(commission.cancelledDay, since)),
+        eq(commission.state, state),
+        gte(state === 'delivered' ? commission.deliveredDay : commission.cancelledDay, since),
         gt(
           commission.agreedMinor,
           sql`(SELECT coalesce(sum(CASE ${payment.kind} WHEN 'refund' THEN -${payment.amountMinor} ELSE ${payment.amountMinor} END), 0) FROM ${payment} WHERE ${payment.commissionId} = ${commission.id})`,

@@ -10,10 +10,11 @@ import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 import { accountsAnew } from './deliveries.ts'
 import { findableNote } from './finding.ts'
+import { stepsFromFitting } from './fitting-steps.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { type Context, request } from './request.ts'
-import { settingsOf } from './settings.ts'
+import { settingsOf, today } from './settings.ts'
 
 /** Days for which what was taken off can be put back on its list. */
 const KEPT_DAYS = 30
@@ -49,7 +50,9 @@ const short = (text: string) => (text.length > 120 ? `${text.slice(0, 119)}…` 
 function takenOff(context: Context) {
   const { db } = context.store
   const { timeZone } = settingsOf(context)
-  const since = new Date(Date.parse(context.now()) - KEPT_DAYS * 86_400_000).toISOString()
+  // A day more than asked for, so that none is missed whatever its hour; what is too old is left out by its day.
+  const since = new Date(Date.parse(context.now()) - (KEPT_DAYS + 1) * 86_400_000).toISOString()
+  const now = today(context)
   const { notes, pictures, fittings, times } = binSince(db, since)
   const all = [
     ...notes.map((row) => ({
@@ -88,6 +91,7 @@ function takenOff(context: Context) {
         ...{ removedAt, day, until: addDays(day, KEPT_DAYS) },
       }
     })
+    .filter(({ until }) => until >= now)
     .sort((a, b) => (a.removedAt < b.removedAt ? 1 : -1))
 }
 
@@ -103,9 +107,10 @@ const PUT_BACK: Record<(typeof KINDS)[number], (id: string, context: Context) =>
     markPicture(store.db, id, null)
     return before
   },
-  fitting: (id, { store }) => {
-    const before = getFitting(store.db, id)
-    updateFitting(store.db, before, before.revision, BACK)
+  fitting: (id, context) => {
+    const before = getFitting(context.store.db, id)
+    // The work that it led to comes back with it.
+    stepsFromFitting(updateFitting(context.store.db, before, before.revision, BACK), context)
     return before
   },
   timeEntry: (id, context) => {

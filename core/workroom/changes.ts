@@ -1,6 +1,7 @@
 import { z } from 'zod'
-import { garmentsOf, getCommission, updateCommission } from '../store/commissions.ts'
+import { type CommissionRow, garmentsOf, getCommission, updateCommission } from '../store/commissions.ts'
 import { setQuoteState } from '../store/quotes.ts'
+import { runningTimer } from '../store/times.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 import { commissionFrom, followed } from './commissions.ts'
@@ -9,9 +10,10 @@ import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { moneyOf } from './money-of.ts'
 import { order, saveQuote } from './quotes.ts'
-import { request } from './request.ts'
+import { type Context, request } from './request.ts'
 import { today } from './settings.ts'
 import { releaseFor } from './stock.ts'
+import { commissionOfSteps } from './timers.ts'
 
 const seen = z.strictObject({ id: inputs.id, revision: inputs.revision })
 
@@ -47,6 +49,7 @@ export const changeRequests = [
       const before = getCommission(db, id)
       if (before.state !== 'open')
         throw new Refusal(phrase('refusal.plan.closed', { number: before.number }), 'id')
+      refuseTimed(before, context)
       const { ifCancelled } = moneyOf(before, context)
       releaseFor(
         garmentsOf(db, [id]).map((one) => one.id),
@@ -74,3 +77,14 @@ export const changeRequests = [
     },
   }),
 ]
+
+/**
+ * On what is called off no time can be logged any more: what runs would be lost.
+ *
+ * @throws Refusal when the timer runs on it
+ */
+function refuseTimed({ id, number }: CommissionRow, context: Context): void {
+  const timer = runningTimer(context.store.db)
+  if (timer !== undefined && commissionOfSteps(timer.stepIds, context).id === id)
+    throw new Refusal(phrase('refusal.timer.calledOff', { number }), 'id')
+}

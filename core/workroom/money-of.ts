@@ -5,6 +5,7 @@ import { balanceOf } from '../plan/money/payments.ts'
 import type { Part, Payment, Reached } from '../plan/money/types.ts'
 import { scheduleFor } from '../quote/schedule.ts'
 import { type CommissionRow, firstCuts } from '../store/commissions.ts'
+import { firstPiecesCut } from '../store/cut-pieces.ts'
 import { firstHeld } from '../store/fittings.ts'
 import { invoicesOf, type PaymentRow, paymentsOf } from '../store/money.ts'
 import { getQuote } from '../store/quotes.ts'
@@ -40,6 +41,9 @@ function knownOf(rows: readonly CommissionRow[], context: Context): Map<string, 
   const ids = rows.map(({ id }) => id)
   const payments = Map.groupBy(paymentsOf(db, ids), ({ commissionId }) => commissionId)
   const [cut, held] = [firstCuts(db, ids), firstHeld(db, ids)]
+  // Whoever ticks piece by piece has cut from the first piece on, though the step is still open.
+  for (const { commissionId, at } of firstPiecesCut(db, ids))
+    if (at < (cut.get(commissionId) ?? '9999')) cut.set(commissionId, at)
   return new Map(
     rows.map(({ id, day, deliveredDay }) => {
       const [cutAt, heldAt] = [cut.get(id), held.get(id)]

@@ -22,6 +22,8 @@ import {
   paymentsOf,
 } from '../store/money.ts'
 import { getQuote } from '../store/quotes.ts'
+import { phrase } from '../words/phrase.ts'
+import { Refusal } from '../words/refusal.ts'
 import { say } from '../words/say.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
@@ -74,6 +76,9 @@ export const moneyRequests = [
     input: commissionOnly.extend({ day: inputs.day.optional() }),
     run: ({ commissionId, day }, context) => {
       const row = getCommission(context.store.db, commissionId, 'commissionId')
+      // An invoice is of all that was agreed, and that is owed no more.
+      if (row.state === 'cancelled')
+        throw new Refusal(phrase('refusal.money.calledOff', { number: row.number }), 'commissionId')
       const on = day ?? today(context)
       const invoice = invoiceOf({
         ...invoiceFor(row, context),

@@ -3,6 +3,7 @@ import { latestChanges } from '../store/changes.ts'
 import { clientNames } from '../store/clients.ts'
 import { commissionsById, commissionsOfSteps } from '../store/commissions.ts'
 import { clientsOfSets } from '../store/measurement-sets.ts'
+import { commissionsOf } from '../store/of-commissions.ts'
 import type { Db } from '../store/open.ts'
 import { quotesInShort } from '../store/quotes.ts'
 import { commissionsOfTimes } from '../store/times.ts'
@@ -32,6 +33,16 @@ const PLACES: Record<string, { kind: Kind; of: (db: Db, ids: string[]) => Map<st
   commission: { kind: 'commission', of: itself },
   step: { kind: 'commission', of: commissionsOfSteps },
   timeEntry: { kind: 'commission', of: commissionsOfTimes },
+  note: inCommission('note'),
+  picture: inCommission('picture'),
+  fitting: inCommission('fitting'),
+  payment: inCommission('payment'),
+  invoice: inCommission('invoice'),
+  garment: inCommission('garment'),
+}
+
+function inCommission(kind: Parameters<typeof commissionsOf>[1]) {
+  return { kind: 'commission' as const, of: (db: Db, ids: string[]) => commissionsOf(db, kind, ids) }
 }
 
 function itself(_: Db, ids: string[]): Map<string, string> {

@@ -113,5 +113,6 @@ export function told(row: TimerRow, context: Context) {
   }
 }
 
-const commissionOfSteps = (stepIds: readonly string[], { store: { db } }: Context) =>
+/** The commission that steps of a timer belong to. */
+export const commissionOfSteps = (stepIds: readonly string[], { store: { db } }: Context) =>
   getCommission(db, getGarment(db, getStep(db, stepIds[0]!).garmentId).commissionId)

@@ -16,7 +16,7 @@ import { told } from './timers.ts'
 
 /** So many days ahead things are announced. */
 const AHEAD = 7
-/** Money for work that is closed is asked for so many days, and of so many commissions at a time. */
+/** Money for work that is closed is asked for so many days, and of so many commissions of each kind at a time. */
 const ASKED_FOR = 365
 const CLOSED = 20
 /** So many steps are named as next. */
@@ -40,13 +40,7 @@ export const todayRequests = [
         timer: timer === undefined ? null : told(timer, context),
         next: nextSteps(plan, context),
         late: plan.commissions.filter(({ late, never }) => (late !== null && late > 0) || never.length > 0),
-        fittings: fittingsFrom(db, day)
-          .filter(({ fitting }) => fitting.day <= soon)
-          .map(({ fitting, number, customerId }) => ({
-            ...{ id: fitting.id, day: fitting.day, time: fitting.time, number },
-            commissionId: fitting.commissionId,
-            customer: clientNames(db, [customerId]).get(customerId) ?? '',
-          })),
+        fittings: fittingsSoon(day, soon, context),
         arriving: arriving(soon, context),
         ring: [...moneyDue(open, day, context), ...silent(day, context)],
         week: plan.weeks.slice(0, 6),
@@ -67,9 +61,12 @@ function nextSteps(plan: ReturnType<typeof planFor>, context: Context) {
   )
   return atAGlance(openCommissions(context.store.db), context)
     .flatMap(({ id, number, customer, garments }) =>
-      garments.flatMap(({ id: garmentId, title, next }) =>
-        next === null ? [] : [{ ...next, garmentId, title, commissionId: id, number, customer }],
-      ),
+      garments.flatMap(({ id: garmentId, title, next, waits }) => {
+        if (next === null) return []
+        // Cloth that waits to be washed holds nothing up: its washing is a step like others.
+        const held = waits.filter(({ code }) => code !== 'waits.wash')
+        return [{ ...next, garmentId, title, waits: held, commissionId: id, number, customer }]
+      }),
     )
     .sort(
       (a, b) =>
@@ -77,6 +74,18 @@ function nextSteps(plan: ReturnType<typeof planFor>, context: Context) {
         urgency.get(a.commissionId)!.localeCompare(urgency.get(b.commissionId)!),
     )
     .slice(0, NEXT)
+}
+
+function fittingsSoon(day: string, soon: string, { store: { db } }: Context) {
+  const rows = fittingsFrom(db, day).filter(({ fitting }) => fitting.day <= soon)
+  const names = clientNames(
+    db,
+    rows.map(({ customerId }) => customerId),
+  )
+  return rows.map(({ fitting: { id, day: on, time, commissionId }, number, customerId }) => ({
+    ...{ id, day: on, time, number, commissionId },
+    customer: names.get(customerId) ?? '',
+  }))
 }
 
 function arriving(soon: string, { store: { db } }: Context) {
@@ -91,7 +100,10 @@ function arriving(soon: string, { store: { db } }: Context) {
 /** Customers of whom money is due, and has been for long enough to ask: of open work, and of what is handed over or called off. */
 function moneyDue(open: readonly CommissionRow[], day: string, context: Context) {
   const { db } = context.store
-  const closed = unsettledCommissions(db, addDays(day, -ASKED_FOR), CLOSED)
+  // Each for itself: of what was called off hardly anything is owed, and it must not crowd out what was handed over.
+  const closed = (['delivered', 'cancelled'] as const).flatMap((state) =>
+    unsettledCommissions(db, state, addDays(day, -ASKED_FOR), CLOSED),
+  )
   const dues = duesOf([...open, ...closed], context)
   const rows = [...open, ...closed].flatMap((row) => {
     const due = dues.get(row.id)!

@@ -6,6 +6,7 @@ import { offerFor } from '../plan/stock/offer.ts'
 import { type ClothState, type Wait, waitsFor } from '../plan/waits.ts'
 import { scheduleFor } from '../quote/schedule.ts'
 import type { CommissionRow, GarmentRow, StepRow } from '../store/commissions.ts'
+import { firstPiecesCut } from '../store/cut-pieces.ts'
 import { fittingsFrom } from '../store/fittings.ts'
 import { draftsOf } from '../store/garment-drafts.ts'
 import { paymentsOf } from '../store/money.ts'
@@ -40,7 +41,11 @@ export function waitingFor({ rows, garments, open, stages }: Asked, context: Con
   const making = garments.filter(({ id, commissionId }) => commissions.has(commissionId) && open.has(id))
   if (making.length === 0) return new Map()
   const day = today(context)
-  const cut = (id: string) => (stages.get(id) ?? []).some(({ stage, done }) => stage === 'cut' && done > 0)
+  const byPiece = new Set(
+    firstPiecesCut(context.store.db, [...commissions.keys()]).map(({ garmentId }) => garmentId),
+  )
+  const cut = (id: string) =>
+    byPiece.has(id) || (stages.get(id) ?? []).some(({ stage, done }) => stage === 'cut' && done > 0)
   const uncut = making.filter(({ id }) => !cut(id))
   const known = quotedOf(uncut, commissions, context)
   const deposits = depositsOf(uncut, commissions, known, context)

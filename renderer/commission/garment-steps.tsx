@@ -1,3 +1,4 @@
+import type { ComponentProps } from 'react'
 import { say } from '../../core/words/say.ts'
 import { printMinutes } from '../../core/words/time.ts'
 import { Tick } from '../parts/tick.tsx'
@@ -16,17 +17,22 @@ type Props = {
   /** What it is called in this commission. */
   name: string
   times: readonly Time[]
-  /** Whether the commission is still worked on: only then are steps ticked. */
-  open: boolean
+  /** Steps are ticked while it is open, and time is written down until it is called off. */
+  state: Followed['state']
   onTicked: (commission: Followed) => void
   onLogged: (minutes: number, name: string) => void
 }
 
+type LogOn = ComponentProps<typeof LogTime>['on']
+
 /** One garment: its papers, its steps to tick, and the time each took. */
-export function GarmentSteps({ garment, name, times, open, onTicked, onLogged }: Props) {
+export function GarmentSteps({ garment, name, times, state: standing, onTicked, onLogged }: Props) {
   const { reader } = useHouse()
   const tell = useTell()
   const ticking = useTicking(garment.id, onTicked)
+  const open = standing === 'open'
+  const log = (on: LogOn, what: string) =>
+    standing === 'cancelled' ? null : <LogTime on={on} name={what} onLogged={onLogged} />
   /** What was expected of steps, or what they took once that is known. */
   const timeAt = (stepIds: readonly string[], expected = '') => {
     const took = minutesOn(times, stepIds)
@@ -72,7 +78,7 @@ export function GarmentSteps({ garment, name, times, open, onTicked, onLogged }:
                   {open && state !== 'done' ? (
                     <StartTimer short on={{ garmentId: garment.id, stage }} name={wholeName} />
                   ) : null}
-                  <LogTime on={{ garmentId: garment.id, stage }} name={wholeName} onLogged={onLogged} />
+                  {log({ garmentId: garment.id, stage }, wholeName)}
                 </div>
               )}
               {here.map((step) => (
@@ -89,7 +95,7 @@ export function GarmentSteps({ garment, name, times, open, onTicked, onLogged }:
                   {open && step.doneAt === null ? (
                     <StartTimer short on={{ stepIds: [step.id] }} name={say(step.name, reader)} />
                   ) : null}
-                  <LogTime on={{ stepIds: [step.id] }} name={say(step.name, reader)} onLogged={onLogged} />
+                  {log({ stepIds: [step.id] }, say(step.name, reader))}
                 </div>
               ))}
               {open ? <Ticked {...toldAt(stage)} /> : null}

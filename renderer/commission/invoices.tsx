@@ -12,11 +12,17 @@ import type { MoneyOf } from './money.tsx'
 import { PrintIt } from './print-it.tsx'
 
 type Invoice = MoneyOf['invoices'][number]
-type Props = { commissionId: string; invoices: readonly Invoice[]; onChanged: () => void }
+type Props = {
+  commissionId: string
+  /** Of what was called off no invoice is made, and one that holds asks for too much. */
+  cancelled: boolean
+  invoices: readonly Invoice[]
+  onChanged: () => void
+}
 type Form = { close: () => void }
 
 /** Invoices and the credit notes that cancel them. One that holds is not made a second time. */
-export function Invoices({ commissionId, invoices, onChanged }: Props) {
+export function Invoices({ commissionId, cancelled, invoices, onChanged }: Props) {
   const { workroom, reader } = useHouse()
   const tell = useTell()
   const [made, setMade] = useState<{ number: string; lacks: readonly Phrase[] }>()
@@ -61,7 +67,14 @@ export function Invoices({ commissionId, invoices, onChanged }: Props) {
           ].join(' ')}
         </p>
       )}
-      {holds.length > 0 ? null : (
+      {cancelled
+        ? holds.map(({ id, number }) => (
+            <p key={id} className="under">
+              {tell('life.invoice.calledOff', { number })}
+            </p>
+          ))
+        : null}
+      {cancelled || holds.length > 0 ? null : (
         <Acts
           acts={[
             {

@@ -42,7 +42,12 @@ export function Money({ commission, money: { value, refused, reload } }: Props) 
             </div>
           ) : null}
           <Payments commissionId={commission.id} money={value} onChanged={reload} />
-          <Invoices commissionId={commission.id} invoices={value.invoices} onChanged={reload} />
+          <Invoices
+            commissionId={commission.id}
+            cancelled={commission.state === 'cancelled'}
+            invoices={value.invoices}
+            onChanged={reload}
+          />
         </>
       )}
     </section>

@@ -76,7 +76,7 @@ function Begun({ first, opened }: { first: Followed; opened: string | undefined 
           garment={garment}
           name={nameOf(garment)}
           times={times}
-          open={open}
+          state={commission.state}
           onTicked={follow}
           onLogged={(minutes, step) => {
             setSaid(tell('times.log.done', { time: { minutes }, step }))

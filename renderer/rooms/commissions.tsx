@@ -5,11 +5,19 @@ import { Refusal } from '../parts/refusal.tsx'
 import { addressOf } from '../router.ts'
 import { useHouse, useQuery, useTell } from '../workroom.tsx'
 
+/** As many as can be asked for: however old, open work is never out of sight. */
+const MOST_OPEN = 500
+
 /** Which are cut, which sewn, which hemmed, and what is left: all work at a glance. */
 export function Commissions() {
   const { reader } = useHouse()
   const tell = useTell()
-  const { value, refused } = useQuery('commissions.list', {})
+  const newest = useQuery('commissions.list', {})
+  const open = useQuery('commissions.list', { state: 'open', most: MOST_OPEN })
+  const commissions =
+    newest.value === undefined || open.value === undefined
+      ? undefined
+      : openFirst(open.value.commissions, newest.value.commissions)
   const mark = (done: boolean) => (
     <td>{done ? <span className="done">✓ {tell('paper.step.done')}</span> : '–'}</td>
   )
@@ -29,9 +37,9 @@ export function Commissions() {
           </a>
         </div>
       </div>
-      <Refusal sentence={refused} />
-      {value?.commissions.length === 0 ? <p>{tell('screen.commission.none')}</p> : null}
-      {value === undefined || value.commissions.length === 0 ? null : (
+      <Refusal sentence={newest.refused ?? open.refused} />
+      {commissions?.length === 0 ? <p>{tell('screen.commission.none')}</p> : null}
+      {commissions === undefined || commissions.length === 0 ? null : (
         <table className="at-a-glance">
           <thead>
             <tr>
@@ -47,7 +55,7 @@ export function Commissions() {
             </tr>
           </thead>
           <tbody>
-            {openFirst(value.commissions).flatMap(({ id, number, state, garments }) =>
+            {commissions.flatMap(({ id, number, state, garments }) =>
               garments.map((garment) => (
                 <tr key={garment.id}>
                   <td>
@@ -80,7 +88,8 @@ export function Commissions() {
   )
 }
 
-type Shown = OutputOf<'commissions.list'>['commissions'][number]['garments'][number]
+type Listed = OutputOf<'commissions.list'>['commissions'][number]
+type Shown = Listed['garments'][number]
 
 /** What a garment waits for, or the step that can be taken. */
 function Waits({ garment: { waits, next } }: { garment: Shown }) {
@@ -101,11 +110,8 @@ function Waits({ garment: { waits, next } }: { garment: Shown }) {
   )
 }
 
-/** What is open stands above what is delivered; of each the newest first. */
-const openFirst = <T extends { state: string }>(commissions: readonly T[]): T[] => {
-  const newest = [...commissions].reverse()
-  return [
-    ...newest.filter(({ state }) => state === 'open'),
-    ...newest.filter(({ state }) => state !== 'open'),
-  ]
-}
+/** All that is open stands above the newest of what is not; of each the newest first. */
+const openFirst = (open: readonly Listed[], newest: readonly Listed[]): Listed[] => [
+  ...[...open].reverse(),
+  ...newest.filter(({ state }) => state !== 'open').reverse(),
+]

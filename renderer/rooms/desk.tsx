@@ -10,10 +10,10 @@ import { type Loaded, useKept, useQuery, useTell } from '../workroom.tsx'
 type Client = OutputOf<'clients.list'>['clients'][number]
 type Cloth = OutputOf<'cloths.list'>['cloths'][number]
 
-/** The quote desk, once there is somebody to sew for and something to sew with. */
 /** Whom and what an address asks for: the client, and the garment. */
 type Asked = { wearer: string | undefined; garment: string | undefined }
 
+/** The quote desk, once there is somebody to sew for and something to sew with. */
 export function Desk({ wearer, garment }: Asked) {
   const tell = useTell()
   const clients = useQuery('clients.list', {})

@@ -29,6 +29,11 @@ export function NextSteps({ steps }: { steps: readonly Next[] }) {
                     {' · '}
                     <a href={addressOf('commissions', step.commissionId)}>{step.number}</a>
                   </span>
+                  {step.waits.length === 0 ? null : (
+                    <span className="quiet">
+                      {tell('waits.first', { what: step.waits.map((one) => say(one, reader)).join('; ') })}
+                    </span>
+                  )}
                 </p>
                 <StartTimer
                   on={{ stepIds: [step.id] }}

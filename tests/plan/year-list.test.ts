@@ -100,10 +100,10 @@ describe('a year’s list', () => {
 
   // CWE-1236: text that begins with one of these is run by spreadsheets.
   test('lets no name be a formula, and leaves amounts alone', () => {
-    const names = ['=1+1', '+44 20', '-1', '@SUM(A1)', '\tx', '\rx', 'Ann = Bee', "'quoted", '']
-    expect(names.map(guarded)).toEqual([
-      ...["'=1+1", "'+44 20", "'-1", "'@SUM(A1)", "'\tx", "'\rx", 'Ann = Bee', "'quoted", ''],
-    ])
+    const names = ['=1+1', '+44 20', '-1', '@SUM(A1)', '\tx', '\rx', '\nx', '＝1', '＋1', '－1', '＠A']
+    expect(names.map(guarded)).toEqual(names.map((name) => `'${name}`))
+    const plain = ['Ann = Bee', "'quoted", 'é', '']
+    expect(plain.map(guarded)).toEqual(plain)
     const [, read] = readCsv(
       unmarked(toCsv([row({ customer: '=HYPERLINK("x","y")', net: gbp(-5), total: gbp(-5) })])),
     )
@@ -148,8 +148,8 @@ describe('a year’s list', () => {
             ['Number', number],
           ] as const) {
             const read = column(record, heading)
-            expect(read).toBe(/^[=+\-@\t\r]/.test(wanted) ? `'${wanted}` : wanted)
-            expect(read).not.toMatch(/^[=+\-@\t\r]/)
+            expect(read).toBe(/^[=+\-@\t\r\n＝＋－＠]/.test(wanted) ? `'${wanted}` : wanted)
+            expect(read).not.toMatch(/^[=+\-@\t\r\n＝＋－＠]/)
           }
           expect(back(column(record, 'Before tax'))).toEqual(net)
           expect(back(column(record, 'Total'))).toEqual(total)

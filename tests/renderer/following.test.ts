@@ -94,10 +94,46 @@ describe.runIf(hasBrowser)(`following the work on screen${withoutBrowser}`, () =
     const row = page.getByRole('row', { name: /^C-\d{4}-002/ })
     await row.getByText(/^the client: £[\d.]+ of the deposit is not paid$/).waitFor()
     await row.getByText('cloth to be washed').waitFor()
+    await page.getByRole('link', { name: 'Today', exact: true }).click()
+    await page
+      .locator('.today-next li', { hasText: /C-\d{4}-002/ })
+      .getByText(/^Waits for the client: £[\d.]+ of the deposit is not paid\.$/)
+      .waitFor()
+    await page.getByRole('link', { name: 'Commissions', exact: true }).click()
     await page
       .getByRole('row', { name: /^C-\d{4}-001/ })
       .getByText(/^nothing\. Next: Sew/)
       .waitFor()
+    expect(planner.errors).toEqual([])
+    await planner.close()
+  })
+
+  test('open work stays in sight, however much was delivered since', async () => {
+    const planner = await openPlanner(browser(), scratch())
+    const { page } = planner
+    await openWorkroom(planner)
+    type Made = { id: string; revision: number }
+    const { clients } = await granted<{ clients: Made[] }>(planner, 'clients.list')
+    const { cloths } = await granted<{ cloths: Made[] }>(planner, 'cloths.list')
+    const wearerId = clients[0]!.id
+    const { measurementSets } = await granted<{ measurementSets: Made[] }>(planner, 'client.get', {
+      id: wearerId,
+    })
+    const line = { construction: 'kerchief', measurementSetId: measurementSets[0]!.id, wearerId }
+    for (let i = 0; i < 100; i++) {
+      const { commission } = await granted<{ commission: Made }>(planner, 'commission.enter', {
+        ...{ customerId: wearerId, lines: [{ ...line, clothId: cloths[0]!.id }] },
+      })
+      await granted(planner, 'commission.deliver', { id: commission.id, revision: commission.revision })
+    }
+    await page.getByRole('link', { name: 'Commissions', exact: true }).click()
+    const rows = page.locator('.at-a-glance tbody tr')
+    await rows
+      .first()
+      .getByText(/^nothing\. Next: Sew/)
+      .waitFor()
+    expect(await rows.first().getByRole('link').textContent()).toMatch(/^C-\d{4}-001$/)
+    expect(await rows.count()).toBe(101)
     expect(planner.errors).toEqual([])
     await planner.close()
   })
@@ -131,10 +167,20 @@ describe.runIf(hasBrowser)(`following the work on screen${withoutBrowser}`, () =
       .poll(() => granted(planner, 'settings.get'))
       .toMatchObject({ settings: { keepDepositOnceCut: false } })
     // The quote was made before that, and stands as it was made.
+    await granted(planner, 'invoice.make', { commissionId: id })
     await granted(planner, 'commission.cancel', { id, revision })
     await toTheCommission(page)
     await page.getByText(/^£[\d.]+ of the deposit is still owed\.$/).waitFor()
     await page.locator('.sums').getByText('Due now').waitFor()
+    const asksForAll = page.getByText(/^The order was called off, and invoice I-\d{4}-001 still asks for all/)
+    await asksForAll.waitFor()
+    expect(await page.getByRole('button', { name: /^(Log time|Start the timer)/ }).count()).toBe(0)
+    await page.getByRole('button', { name: /^Cancel it/ }).click()
+    await page.getByLabel('Why it is cancelled').fill('called off')
+    await page.getByRole('button', { name: 'Cancel the invoice' }).click()
+    await page.getByText(/cancelled by I-\d{4}-002$/).waitFor()
+    await asksForAll.waitFor({ state: 'detached' })
+    expect(await page.getByRole('button', { name: 'Make the invoice' }).count()).toBe(0)
     expect(planner.errors).toEqual([])
     await planner.close()
   })

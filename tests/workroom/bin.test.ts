@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { agreedWork } from '../support/agreed-work.ts'
+import { agreedWork, type FollowedCommission } from '../support/agreed-work.ts'
 import { NOON, workroom } from '../support/store.ts'
 
 type Made = { id: string; revision: number }
@@ -57,6 +57,27 @@ describe('what was taken off', () => {
     expect(times.map(({ removedAt }) => removedAt)).toEqual([null])
   })
 
+  test('brings back with a fitting the work that it led to', async () => {
+    const room = await agreedWork()
+    const { id } = await room.accepted()
+    const { fitting } = await room.done<{ fitting: Made }>('fitting.add', {
+      ...{ commissionId: id, day: '2026-03-20' },
+    })
+    const held = await room.done<{ fitting: Made }>('fitting.hold', {
+      ...{ id: fitting.id, revision: fitting.revision, found: 'tight at the wrist', added: 45 },
+    })
+    const altering = async () => {
+      const { commission } = await room.done<{ commission: FollowedCommission }>('commission.get', { id })
+      return commission.garments[0]!.steps.flatMap(({ key }) => (key.startsWith('alter:') ? [key] : []))
+    }
+    const led = await altering()
+    expect(led).toEqual([`alter:${fitting.id}`])
+    await room.done('fitting.remove', { id: fitting.id, revision: held.fitting.revision })
+    expect(await altering()).toEqual([])
+    await room.done('bin.putBack', { kind: 'fitting', id: fitting.id })
+    expect(await altering()).toEqual(led)
+  })
+
   test('taken off a second time it stands there once', async () => {
     const { room, note } = await emptied()
     await room.done('bin.putBack', { kind: 'note', id: note.id })
@@ -70,7 +91,8 @@ describe('what was taken off', () => {
     const { room, note } = await emptied()
     const later = workroom(room.store)
     const day = 86_400_000
-    later.context.now = () => new Date(Date.parse(NOON) + 30 * day).toISOString()
+    // Taken off on 2 March at noon, they stand until 1 April, in its evening too.
+    later.context.now = () => new Date(Date.parse(NOON) + 30 * day + 8 * 3_600_000).toISOString()
     expect((await later.done<Bin>('bin.list')).taken).toHaveLength(3)
     later.context.now = () => new Date(Date.parse(NOON) + 31 * day).toISOString()
     expect((await later.done<Bin>('bin.list')).taken).toEqual([])

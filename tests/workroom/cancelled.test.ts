@@ -71,6 +71,64 @@ describe('a commission that is called off', () => {
   })
 })
 
+describe('before a commission is called off', () => {
+  test('the first piece that is cut by itself has cut its cloth, and undone has not', async () => {
+    const room = await agreedWork()
+    const one = await room.accepted()
+    const garmentId = one.garments[0]!.id
+    const { pieces } = await room.done<{ pieces: { piece: string; copy: string }[] }>('pieces.list', {
+      garmentId,
+    })
+    const { piece, copy } = pieces[0]!
+    const which = { garmentId, piece, copy, anyway: ['unwashed'] }
+    const owed = async () => {
+      const { ifCancelled } = await room.done<{ ifCancelled: { owed: Amount } }>('money.of', {
+        commissionId: one.id,
+      })
+      return ifCancelled.owed.minor
+    }
+    expect(await owed()).toBe(0)
+    await room.done('piece.cut', which)
+    expect(await owed()).toBe(deposit(one))
+    await room.done('piece.cut', { ...which, cut: false })
+    expect(await owed()).toBe(0)
+  })
+
+  test('its timer is stopped, so that the time is kept; a timer on other work runs on', async () => {
+    const room = await agreedWork()
+    const [one, two] = [await room.accepted(), await room.accepted()]
+    await room.done('timer.start', { stepIds: [one.garments[0]!.steps[0]!.id] })
+    const asked = { id: one.id, revision: one.revision }
+    expect((await room.refusal('commission.cancel', asked)).code).toBe('refusal.timer.calledOff')
+    await cancel(room, two)
+    await room.done('timer.stop', { minutes: 20 })
+    await cancel(room, one)
+    const { times } = await room.done<{ times: { minutes: number }[] }>('times.list', {
+      commissionId: one.id,
+    })
+    expect(times.map(({ minutes }) => minutes)).toEqual([20])
+  })
+})
+
+describe('an invoice', () => {
+  test('is not made of what was called off; one that was made before can be taken back', async () => {
+    const room = await agreedWork()
+    const [one, two] = [await room.accepted(), await room.accepted()]
+    const { invoice } = await room.done<{ invoice: { id: string } }>('invoice.make', {
+      commissionId: two.id,
+    })
+    for (const called of [one, two]) await cancel(room, called)
+    const { code, field } = await room.refusal('invoice.make', { commissionId: one.id })
+    expect([code, field]).toEqual(['refusal.money.calledOff', 'commissionId'])
+    expect(await room.done('money.of', { commissionId: one.id })).toMatchObject({ invoices: [] })
+    await room.done('invoice.cancel', { id: invoice.id, reason: 'called off' })
+    const { invoices } = await room.done<{ invoices: { total: Amount }[] }>('money.of', {
+      commissionId: two.id,
+    })
+    expect(invoices.reduce((sum, { total }) => sum + total.minor, 0)).toBe(0)
+  })
+})
+
 describe('whom to ring', () => {
   test('names work that is handed over and not paid, until it is, and not for ever', async () => {
     const room = await agreedWork()
@@ -80,6 +138,8 @@ describe('whom to ring', () => {
     expect(await ringOn(room, '2027-04-20')).toEqual([])
     await pay(room, one.id, one.agreed.minor)
     expect(await ringOn(room, '2026-04-20')).toEqual([])
+    // Much that was called off since does not hide it.
+    for (let i = 0; i < 21; i++) await cancel(room, await room.accepted())
     // Given back, it is owed again.
     await room.done('payment.add', { commissionId: one.id, kind: 'refund', amount: gbp(300) })
     expect(await ringOn(room, '2026-04-20')).toMatchObject([{ amount: gbp(300) }])

@@ -79,6 +79,31 @@ describe('the list of commissions', () => {
     expect(await waitsIn(room)).toEqual([[[]]])
   })
 
+  test('says so beside the step that is next today, but for the wash, which is a step itself', async () => {
+    const room = await agreedWork()
+    const { id } = await room.accepted()
+    const next = async () => (await room.done<{ next: { waits: Wait[] }[] }>('today.show')).next
+    expect((await next()).map(({ waits }) => waits.map(({ code }) => code))).toEqual([['waits.deposit']])
+    await paid(room, id)
+    expect(await waitsIn(room)).toEqual([[['waits.wash']]])
+    expect((await next()).map(({ waits }) => waits)).toEqual([[]])
+  })
+
+  test('asks nothing before cutting once a piece is cut by itself, and undone asks again', async () => {
+    const room = await agreedWork()
+    const { garments } = await room.accepted()
+    const garmentId = garments[0]!.id
+    const { pieces } = await room.done<{ pieces: { piece: string; copy: string }[] }>('pieces.list', {
+      garmentId,
+    })
+    const { piece, copy } = pieces[0]!
+    const which = { garmentId, piece, copy, anyway: ['unwashed'] }
+    await room.done('piece.cut', which)
+    expect(await waitsIn(room)).toEqual([[[]]])
+    await room.done('piece.cut', { ...which, cut: false })
+    expect(await waitsIn(room)).toEqual([[['waits.deposit', 'waits.wash']]])
+  })
+
   test('is read in as many statements for many garments as for one', async () => {
     const room = await agreedWork()
     await room.done('stock.add', { clothId: room.cloth.id, length: '5 m' })

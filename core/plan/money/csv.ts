@@ -48,7 +48,10 @@ const decimal = (amount: Money | null): string => (amount === null ? '' : decima
  * Text that a spreadsheet would take for a formula gets an apostrophe before it: a customer's name must not reckon
  * (CWE-1236). Amounts never come through here, for their minus is meant.
  */
-export const guarded = (text: string): string => (/^[=+\-@\t\r]/.test(text) ? `'${text}` : text)
+export const guarded = (text: string): string => (FORMULA.test(text) ? `'${text}` : text)
+
+/** What a formula begins with, also in the wide letters of Chinese and Japanese keyboards. */
+const FORMULA = /^[=+\-@\t\r\n＝＋－＠]/
 
 /** RFC 4180, section 2, rules 5 to 7: a field with a comma, a quote or a line break stands in quotes. */
 export const quoted = (field: string): string =>

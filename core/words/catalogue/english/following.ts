@@ -9,6 +9,7 @@ export const following = {
   'tick.undo.what': 'Undo: {what}',
   'waits.title': 'Waits for',
   'waits.next': 'nothing. Next: {step}',
+  'waits.first': 'Waits for {what}.',
   'waits.done': 'nothing, all is done',
   'waits.deposit': 'the client: {left} of the deposit is not paid',
   'waits.coming': 'cloth, on its way until {day}',
@@ -38,6 +39,12 @@ export const following = {
   'bin.putBack.what': 'Put back: {what}',
   'bin.isBack': 'Back in its place: {what}.',
   'refusal.bin.there': 'This is in its place already. Nothing was changed.',
+  'refusal.money.calledOff':
+    'Commission {number} was called off, so there is no invoice of all that was agreed. What is kept, and what is still owed, stands with its money.',
+  'refusal.timer.calledOff':
+    'The timer is running on commission {number}. Stop it or drop it first, so that its time is not lost.',
+  'life.invoice.calledOff':
+    'The order was called off, and invoice {number} still asks for all of it. Cancel it: a credit note takes it back.',
   'recent.title': 'Changed lately',
   'screen.settings.keepDeposit': 'Keep the deposit when an order is called off after its cloth is cut',
   'screen.settings.keepDeposit.help':

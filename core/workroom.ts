@@ -37,6 +37,7 @@ import { safekeepingRequests } from './workroom/safekeeping.ts'
 import { settingsRequests } from './workroom/settings.ts'
 import { shoppingRequests } from './workroom/shopping.ts'
 import { stockRequests } from './workroom/stock.ts'
+import { takingOutRequests } from './workroom/taking-out.ts'
 import { testSquareRequests } from './workroom/test-squares.ts'
 import { tickRequests } from './workroom/ticks.ts'
 import { timerRequests } from './workroom/timers.ts'
@@ -90,6 +91,7 @@ export const requests = [
   ...moneyPaperRequests,
   ...historyRequests,
   ...safekeepingRequests,
+  ...takingOutRequests,
 ] as const
 
 export type { Places, Strip } from './lay/strip.ts'

@@ -1,6 +1,7 @@
 import { randomBytes, timingSafeEqual } from 'node:crypto'
 import { createReadStream } from 'node:fs'
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http'
+import { extname } from 'node:path'
 import { z } from 'zod'
 import { PAGE_HEADERS, screenFile } from './screen-files.ts'
 import type { StoreHost } from './store-host.ts'
@@ -18,6 +19,9 @@ export type Loopback = { server: Server; port: number; address: string; close():
 const BODY_LIMIT = 2_000_000
 const TICKET_MS = 60_000
 const KEY_HEADER = 'x-ellwand-key'
+
+/** What is handed over, where it is no PDF. */
+const TYPES: Record<string, string> = { '.svg': 'image/svg+xml', '.zip': 'application/zip' }
 
 type Ticket = { path: string; name: string; until: number }
 
@@ -108,8 +112,8 @@ export async function serveLoopback(store: StoreHost, screen: string, port = 0):
     }
     response.writeHead(200, {
       ...PAGE_HEADERS,
-      'Content-Type': ticket.name.endsWith('.svg') ? 'image/svg+xml' : 'application/pdf',
-      'Content-Disposition': `inline; filename="${ticket.name.replace(/[^\w.-]/g, '_')}"`,
+      'Content-Type': TYPES[extname(ticket.name)] ?? 'application/pdf',
+      'Content-Disposition': `${ticket.name.endsWith('.zip') ? 'attachment' : 'inline'}; filename="${ticket.name.replace(/[^\w.-]/g, '_')}"`,
       'Cache-Control': 'no-store',
     })
     createReadStream(ticket.path).pipe(response)

@@ -115,6 +115,11 @@ function listen(store: StoreHost, window: BrowserWindow): void {
   guarded('ellwand:paper', async (document) => {
     const found = await store.paper(text(document))
     if (!found.ok) return found
+    // An archive is shown where it lies, for it is to be taken elsewhere.
+    if (found.result.path.endsWith('.zip')) {
+      shell.showItemInFolder(found.result.path)
+      return { ok: true, result: {} }
+    }
     const failed = await shell.openPath(found.result.path)
     if (failed === '') return { ok: true, result: {} }
     const sentence = phrase('refusal.shell.noViewer')

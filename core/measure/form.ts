@@ -1,3 +1,4 @@
+import { quoted } from '../words/csv.ts'
 import { isMeasureId, MEASURE_IDS, type MeasureId } from './vocabulary.ts'
 
 /** What a measure is called, by which everyday names besides, and how it is taken. */
@@ -20,8 +21,6 @@ export function formOf(
   ]
   return `${rows.map((row) => row.map(quoted).join(',')).join('\r\n')}\r\n`
 }
-
-const quoted = (text: string): string => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text)
 
 /**
  * Reads a form that came back: the comma-separated one, also as spreadsheets write it with semicolons or tabs;

@@ -30,7 +30,7 @@ export type OpenOptions = {
   migrations?: string
 }
 
-const MIGRATIONS = join(import.meta.dirname, '../../migrations')
+export const MIGRATIONS = join(import.meta.dirname, '../../migrations')
 
 /**
  * Opens a store, making it if there is none, and brings it up to date.

@@ -7,6 +7,7 @@ import type { DocumentKind } from '../store/schema.ts'
 import { recorded } from './history.ts'
 import type { Context } from './request.ts'
 import { settingsOf } from './settings.ts'
+import { takenOutFile } from './taken-out.ts'
 
 export type Paper = { kind: DocumentKind; quoteId: string; garmentId: string | null; name: string }
 
@@ -79,10 +80,12 @@ export const inShort = ({ id, kind, name, hash, pages, bytes }: Short) => ({
 const endingOf = ({ kind }: { kind: string }): 'svg' | 'pdf' => (kind === 'patternDrawing' ? 'svg' : 'pdf')
 
 /**
- * The file of a stored document, for a shell to hand to the maker.
+ * The file of a stored document or of what was taken out, for a shell to hand to the maker.
  * @throws Refusal when there is no such document, or its file is gone or altered
  */
 export function documentFile({ store }: Pick<Context, 'store'>, id: string): { path: string; name: string } {
+  const taken = takenOutFile(store.path, id)
+  if (taken !== undefined) return taken
   const paper = getPaper(store.db, id)
   const ending = endingOf(paper)
   readAttachment(store.attachments, paper.hash, ending)

@@ -30,11 +30,23 @@ export async function browserBridge(): Promise<Bridge | undefined> {
     enter: (which) => answered('/enter', { which }),
     paper: async (document) => {
       const ticket = await answered('/ticket', { document })
-      if (ticket.ok) window.open((ticket.result as { url: string }).url, '_blank', 'noopener')
+      if (ticket.ok) handOver((ticket.result as { url: string }).url, document)
       return ticket
     },
     listen: (hear) => void read(post, hear),
   }
+}
+
+/** A paper opens beside the planner; an archive is saved, for no browser shows it. */
+function handOver(url: string, name: string): void {
+  if (!name.endsWith('.zip')) {
+    window.open(url, '_blank', 'noopener')
+    return
+  }
+  const link = window.document.createElement('a')
+  link.href = url
+  link.download = name
+  link.click()
 }
 
 /** Trades the key of the address for the session's, and takes it out of the address and its history. */

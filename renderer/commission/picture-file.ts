@@ -1,3 +1,4 @@
+import { base64Of } from '../parts/base64.ts'
 import { canvasOf } from '../parts/canvas.ts'
 
 /** Longest side of a thumbnail, pixels. */
@@ -17,14 +18,5 @@ async function thumbnailOf(file: File): Promise<Blob | undefined> {
   return new Promise((done) => {
     if (canvas === undefined) done(undefined)
     else canvas.toBlob((blob) => done(blob ?? undefined), 'image/jpeg', 0.82)
-  })
-}
-
-function base64Of(blob: Blob): Promise<string> {
-  return new Promise((done, failed) => {
-    const reader = new FileReader()
-    reader.onload = () => done(String(reader.result).replace(/^[^,]*,/, ''))
-    reader.onerror = () => failed(reader.error)
-    reader.readAsDataURL(blob)
   })
 }

@@ -3,6 +3,7 @@ import { WORKROOM_UNITS, type WorkroomUnit } from '../../core/words/units.ts'
 import { Button } from '../parts/button.tsx'
 import { SelectField, TextField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
+import { BringAlong } from '../settings/take-out-bring.tsx'
 import { useDoing, useHouse, useTell } from '../workroom.tsx'
 
 /** The first start: a workroom of her own, or a look round the sample, which is another file altogether. */
@@ -60,6 +61,7 @@ export function FirstStart({ onBegun }: { onBegun: () => void }) {
           </Button>
         </div>
       </section>
+      <BringAlong onBrought={onBegun} />
       <Refusal sentence={refused?.field === undefined ? refused?.message : undefined} />
     </main>
   )

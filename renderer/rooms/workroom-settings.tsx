@@ -9,6 +9,7 @@ import { Notions } from '../settings/notions.tsx'
 import { Papers } from '../settings/papers.tsx'
 import { People } from '../settings/people.tsx'
 import { Safekeeping } from '../settings/safekeeping.tsx'
+import { TakeOut } from '../settings/take-out.tsx'
 import { Threads } from '../settings/threads.tsx'
 import { Year } from '../settings/year.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
@@ -27,6 +28,7 @@ export function WorkroomSettings({ onKept }: { onKept: () => void }) {
       <Mark revision={value.revision} onKept={kept} />
       <People />
       <Safekeeping onRestored={onKept} />
+      <TakeOut />
     </div>
   )
 }

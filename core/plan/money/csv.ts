@@ -1,11 +1,9 @@
+import { csvOf, guarded } from '../../words/csv.ts'
 import { type Money, minorDigits } from '../../words/money.ts'
 import { phrase } from '../../words/phrase.ts'
 import { Refusal } from '../../words/refusal.ts'
 import { englishReader, type Reader, say } from '../../words/say.ts'
 import { type BookRow, ratesIn, taxAt } from './year.ts'
-
-/** Without it a spreadsheet reads the letters of names in the encoding of its own machine. */
-export const BYTE_ORDER_MARK = '\uFEFF'
 
 /**
  * A year's list as a table for any bookkeeping: RFC 4180 in UTF-8 with its mark, a line of headings first. Days are `YYYY-MM-DD` and amounts
@@ -30,8 +28,7 @@ export function toCsv(rows: readonly BookRow[], reader: Reader = englishReader):
     row.method === null ? '' : said(`money.method.${row.method}`),
     currency,
   ])
-  const lines = [headings, ...records].map((fields) => `${fields.map(quoted).join(',')}\r\n`)
-  return BYTE_ORDER_MARK + lines.join('')
+  return csvOf([headings, ...records])
 }
 
 /** An amount as a decimal of the major unit, from its digits alone: `1234` pence are `12.34`. */
@@ -43,19 +40,6 @@ export function decimalOf({ minor, currency }: Money): string {
 }
 
 const decimal = (amount: Money | null): string => (amount === null ? '' : decimalOf(amount))
-
-/**
- * Text that a spreadsheet would take for a formula gets an apostrophe before it: a customer's name must not reckon
- * (CWE-1236). Amounts never come through here, for their minus is meant.
- */
-export const guarded = (text: string): string => (FORMULA.test(text) ? `'${text}` : text)
-
-/** What a formula begins with, also in the wide letters of Chinese and Japanese keyboards. */
-const FORMULA = /^[=+\-@\t\r\n＝＋－＠]/
-
-/** RFC 4180, section 2, rules 5 to 7: a field with a comma, a quote or a line break stands in quotes. */
-export const quoted = (field: string): string =>
-  /[",\r\n]/.test(field) ? `"${field.replaceAll('"', '""')}"` : field
 
 function currencyOf(rows: readonly BookRow[]): string {
   const all = rows.flatMap(({ net, total, paid, taxes }) => [

@@ -27,6 +27,7 @@ import { sew } from './english/sew.ts'
 import { shopping } from './english/shopping.ts'
 import { stockAndMoney } from './english/stock-and-money.ts'
 import { stockRoom } from './english/stock-room.ts'
+import { takingOut } from './english/taking-out.ts'
 import { times } from './english/times.ts'
 import { today } from './english/today.ts'
 
@@ -58,6 +59,7 @@ export const english = {
   ...days,
   ...settings,
   ...safekeeping,
+  ...takingOut,
   ...times,
   ...today,
   ...stockAndMoney,

@@ -105,5 +105,8 @@ export const shell = {
     world.shown.push(path)
     return ''
   },
+  showItemInFolder: (path: string) => {
+    world.shown.push(path)
+  },
 }
 export const Menu = { buildFromTemplate: (template: unknown) => template, setApplicationMenu: () => {} }

@@ -1,0 +1,28 @@
+import { existsSync, readdirSync, rmSync } from 'node:fs'
+import { basename, dirname, join } from 'node:path'
+
+/** Where archives of a store are written: the folder `taken-out` beside it. */
+export const takenOutFolder = (store: string): string => join(dirname(store), 'taken-out')
+
+/** The name of an archive: of which store it is, and of which moment. */
+export const takenOutName = (store: string, at: string): string =>
+  `ellwand-${basename(store, '.ellwand')}-${at.replace(/[:.]/g, '-')}.zip`
+
+const NAMED = /^ellwand-(?<store>[\w-]+)-\d{4}-\d\d-\d\dT\d\d-\d\d-\d\d-\d{3}Z\.zip$/
+
+const isOf = (store: string, name: string): boolean =>
+  NAMED.exec(name)?.groups?.store === basename(store, '.ellwand')
+
+/** The file of that name, if it is an archive of this store and is still there. */
+export function takenOutFile(store: string, name: string): { path: string; name: string } | undefined {
+  if (!isOf(store, name)) return undefined
+  const path = join(takenOutFolder(store), name)
+  return existsSync(path) ? { path, name } : undefined
+}
+
+/** Takes away what was taken out of this store before: unlocked copies of clients' bodies are not to lie about. */
+export function removeTakenOut(store: string, but: string): void {
+  const folder = takenOutFolder(store)
+  for (const name of readdirSync(folder))
+    if (name !== but && isOf(store, name)) rmSync(join(folder, name), { force: true })
+}

@@ -7,6 +7,7 @@ import { clientRequests } from './workroom/clients.ts'
 import { clothRequests } from './workroom/cloths.ts'
 import { commissionRequests } from './workroom/commissions.ts'
 import { cuttingRequests } from './workroom/cutting.ts'
+import { damagedRequests } from './workroom/damaged.ts'
 import { deliveryRequests } from './workroom/deliveries.ts'
 import { drawerRequests } from './workroom/drawer.ts'
 import { emblemRequests } from './workroom/emblem.ts'
@@ -92,11 +93,12 @@ export const requests = [
   ...historyRequests,
   ...safekeepingRequests,
   ...takingOutRequests,
+  ...damagedRequests,
 ] as const
 
 export type { Places, Strip } from './lay/strip.ts'
 export type { Manner } from './lay/types.ts'
-export { openStore, type Store } from './store/open.ts'
+export { openStore, openStoreOrSaved, type Store } from './store/open.ts'
 
 type Table = (typeof requests)[number]
 export type RequestName = Table['name']

@@ -8,7 +8,7 @@ import {
   backUpIfDue,
   type Context,
   documentFile,
-  openStore,
+  openStoreOrSaved,
   readerOf,
   requests,
   type Store,
@@ -47,11 +47,13 @@ async function carryOut(message: ToStore): Promise<Answer> {
 
 async function open(path: string, sample: boolean): Promise<Answer> {
   shut()
-  store = openStore(path, { now: new Date().toISOString() })
+  store = openStoreOrSaved(path, { now: new Date().toISOString() })
   context = shellContext(store, () => {})
   ringFor(store)
   const { result } = (await ask('workroom.describe', {})) as { result: { kind: string } }
-  return sample && result.kind === 'new' ? ask('workroom.sample', {}) : done({})
+  return sample && result.kind === 'new' && store.damaged === undefined
+    ? ask('workroom.sample', {})
+    : done({})
 }
 
 /** After opening, once there is time; then every hour. */

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react'
+import { type ReactNode, useState } from 'react'
 import type { PhraseCode } from '../core/words/phrase.ts'
 import type { Workroom } from './bridge/ask.ts'
 import { Button } from './parts/button.tsx'
@@ -10,6 +10,7 @@ import { Clients } from './rooms/clients.tsx'
 import { Cloths } from './rooms/cloths.tsx'
 import { Commission } from './rooms/commission.tsx'
 import { Commissions } from './rooms/commissions.tsx'
+import { Damaged, SavedStrip } from './rooms/damaged.tsx'
 import { Desk } from './rooms/desk.tsx'
 import { FirstStart } from './rooms/first-start.tsx'
 import { Own } from './rooms/own.tsx'
@@ -42,11 +43,23 @@ function Rooms() {
   const tell = useTell()
   const place = usePlace()
   const { value: house, reload } = useQuery('workroom.describe', {})
-  if (house === undefined) return null
+  const { value: book, reload: lookAgain } = useQuery('damaged.describe', {})
+  const [looking, setLooking] = useState(false)
+  if (house === undefined || book === undefined) return null
   const again = () => {
     refresh()
     reload()
+    lookAgain()
+    setLooking(false)
   }
+  if (book.damaged !== null && !looking)
+    return (
+      <Damaged
+        {...{ ...book.damaged, sample: house.kind === 'sample' }}
+        onLook={() => setLooking(true)}
+        onMended={again}
+      />
+    )
   if (house.kind === 'new') return <FirstStart onBegun={again} />
   const leave = async () => {
     await workroom.bridge.enter('own')
@@ -80,6 +93,7 @@ function Rooms() {
           <Button onPress={() => void leave()}>{tell('screen.leaveSample')}</Button>
         ) : null}
       </header>
+      {book.damaged === null ? null : <SavedStrip onBack={() => setLooking(false)} />}
       <TimerStrip />
       <main>
         {here === 'workroom' && place.id === undefined ? (

@@ -8,7 +8,7 @@ import {
   readFileSync,
   renameSync,
   rmSync,
-  writeSync,
+  writeFileSync,
 } from 'node:fs'
 import { join } from 'node:path'
 import { phrase } from '../words/phrase.ts'
@@ -16,21 +16,21 @@ import { Refusal } from '../words/refusal.ts'
 
 /**
  * Files of the store: each lies under the hash of its bytes and is never altered. A file is safely on disk
- * before the row that names it is written.
+ * before the row that names it is written; one that the disk has spoilt since is written anew.
  */
 export function putAttachment(
   folder: string,
   bytes: Uint8Array,
   extension: string,
 ): { hash: string; path: string } {
-  const hash = createHash('sha256').update(bytes).digest('hex')
+  const hash = hashOf(bytes)
   const path = attachmentPath(folder, hash, extension)
-  if (existsSync(path)) return { hash, path }
+  if (existsSync(path) && hashOf(readFileSync(path)) === hash) return { hash, path }
   mkdirSync(folder, { recursive: true })
   const draft = `${path}.part`
   const file = openSync(draft, 'w')
   try {
-    writeSync(file, bytes)
+    writeFileSync(file, bytes)
     fsyncSync(file)
   } finally {
     closeSync(file)
@@ -40,6 +40,8 @@ export function putAttachment(
   return { hash, path }
 }
 
+const hashOf = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex')
+
 export const attachmentPath = (folder: string, hash: string, extension: string): string =>
   join(folder, `${hash}.${extension}`)
 
@@ -48,7 +50,7 @@ export function readAttachment(folder: string, hash: string, extension: string):
   const path = attachmentPath(folder, hash, extension)
   if (!existsSync(path)) throw new Refusal(phrase('refusal.store.attachmentMissing', { path }))
   const bytes = readFileSync(path)
-  if (createHash('sha256').update(bytes).digest('hex') !== hash) {
+  if (hashOf(bytes) !== hash) {
     throw new Refusal(phrase('refusal.store.attachmentAltered', { path }))
   }
   return bytes

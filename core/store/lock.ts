@@ -1,3 +1,4 @@
+import { existsSync, realpathSync } from 'node:fs'
 import Database from 'better-sqlite3'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
@@ -6,12 +7,14 @@ export type Lock = { release(): void }
 
 /**
  * Holds a store for this process alone by an exclusive transaction on a small file beside it. The system
- * frees it when the process ends, however it ends. Keep the lock referenced as long as the store is open.
+ * frees it when the process ends, however it ends. Keep the lock referenced as long as the store is open. A store that is
+ * reached by a link is held where it lies, so that it is the same one by either way.
  *
  * @throws Refusal when another process holds it
  */
 export function lockStore(path: string): Lock {
-  const db = new Database(`${path}.lock`, { timeout: 0 })
+  const place = existsSync(path) ? realpathSync(path) : path
+  const db = new Database(`${place}.lock`, { timeout: 0 })
   try {
     db.exec('BEGIN EXCLUSIVE')
   } catch (error) {

@@ -4,10 +4,15 @@ import Database from 'better-sqlite3'
 import { type BetterSQLite3Database, drizzle } from 'drizzle-orm/better-sqlite3'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
+import { conditionOf, type Damaged, goOnAsWished, savedFile } from './damaged.ts'
+import { isDamage, refusalOfFault } from './faults.ts'
 import { type Lock, lockStore } from './lock.ts'
 import { migrate } from './migrate.ts'
 import { readMigrations } from './migrations.ts'
+import { heldPlace, refuseMoved } from './moved.ts'
 import { forgetAgain, restoreAsWished } from './safekeeping/restore.ts'
+import { newestSound } from './salvage/copy.ts'
+import { salvage } from './salvage.ts'
 import * as schema from './schema.ts'
 
 export type Db = BetterSQLite3Database<typeof schema> & { $client: Database.Database }
@@ -18,6 +23,8 @@ export type Store = {
   path: string
   /** Folder of the printed papers and other files, each named by its content. */
   attachments: string
+  /** What there is instead of a store that is damaged or gone: then this one can be looked at, and nothing else. */
+  damaged?: Damaged
   /** Runs one use case: all of it is kept, on disk, or nothing. */
   transaction<T>(work: () => T): T
   close(): void
@@ -35,33 +42,94 @@ export const MIGRATIONS = join(import.meta.dirname, '../../migrations')
 /**
  * Opens a store, making it if there is none, and brings it up to date.
  *
- * @throws Refusal when its folder is missing, another process has it, it is damaged or no store, or it was
- * written by a newer program
+ * @throws Refusal when its folder is missing or may not be written in, another process has it, it is damaged, gone or no
+ * store, or it was written by a newer program
  */
 export function openStore(file: string, { now, migrations = MIGRATIONS }: OpenOptions): Store {
+  const path = placeOf(file)
+  return locked(path, (lock) => {
+    goOnAsWished(path)
+    const forgotten = restoreAsWished(path)
+    const condition = conditionOf(path)
+    if (condition === 'damaged') throw new Refusal(phrase('refusal.store.damaged', { path }))
+    if (condition === 'missing') throw new Refusal(phrase('refusal.store.missing', { path }))
+    const sqlite = connect(path)
+    try {
+      migrate(sqlite, readMigrations(migrations), () => backUp(sqlite, path, now))
+      const store = storeOf(sqlite, path, lock)
+      forgetAgain(store.db, path, forgotten, now)
+      return store
+    } catch (error) {
+      sqlite.close()
+      throw error
+    }
+  })
+}
+
+/**
+ * Opens a store; of one that is damaged or gone, what could be saved, to be looked at only. The damaged file stays as it is.
+ *
+ * @throws Refusal for what else may be wrong, as `openStore`
+ */
+export function openStoreOrSaved(file: string, options: OpenOptions): Store {
+  try {
+    return openStore(file, options)
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error
+    const { code } = error.phrase
+    if (code !== 'refusal.store.damaged' && code !== 'refusal.store.missing') throw error
+    return openSaved(placeOf(file), code === 'refusal.store.missing', options)
+  }
+}
+
+function openSaved(path: string, missing: boolean, { now, migrations = MIGRATIONS }: OpenOptions): Store {
+  return locked(path, (lock) => {
+    const target = savedFile(path)
+    const saved = salvage(path, target, { now, shipped: readMigrations(migrations) })
+    const sqlite = new Database(target, { readonly: true })
+    return {
+      db: drizzle(sqlite, { schema }),
+      path,
+      attachments: attachmentsOf(path),
+      damaged: { path, missing, saved, backup: newestSound(path) },
+      transaction: () => {
+        throw new Refusal(phrase('refusal.store.lookOnly'))
+      },
+      close: () => {
+        sqlite.close()
+        lock.release()
+      },
+    }
+  })
+}
+
+/** @throws Refusal when there can be no store */
+function placeOf(file: string): string {
   const path = resolve(file)
   if (!existsSync(dirname(path)))
     throw new Refusal(phrase('refusal.store.noFolder', { folder: dirname(path) }))
   if (existsSync(path) && statSync(path).isDirectory())
     throw new Refusal(phrase('refusal.store.notAStore', { path }))
-  const lock = lockStore(path)
-  let sqlite: Database.Database | undefined
+  return path
+}
+
+/** Opens a store that no other process has; when that fails, others may have it again. */
+function locked(path: string, open: (lock: Lock) => Store): Store {
   try {
-    const forgotten = restoreAsWished(path)
-    sqlite = connect(path)
-    refuseDamaged(sqlite, path)
-    const shipped = readMigrations(migrations)
-    const backup = () => backUp(sqlite!, path, now)
-    migrate(sqlite, shipped, backup)
-    const store = storeOf(sqlite, path, lock)
-    forgetAgain(store.db, path, forgotten, now)
-    return store
+    const lock = lockStore(path)
+    try {
+      return open(lock)
+    } catch (error) {
+      lock.release()
+      throw error
+    }
   } catch (error) {
-    sqlite?.close()
-    lock.release()
-    throw isNoStore(error) ? new Refusal(phrase('refusal.store.damaged', { path })) : error
+    if (isDamage(error)) throw new Refusal(phrase('refusal.store.damaged', { path }))
+    throw refusalOfFault(error) ?? error
   }
 }
+
+const attachmentsOf = (path: string): string => join(dirname(path), 'attachments')
 
 /** A connection that keeps what it acknowledges, with every setting read back. */
 function connect(path: string): Database.Database {
@@ -71,22 +139,18 @@ function connect(path: string): Database.Database {
     ...{ journal_mode: 'wal', synchronous: 2, foreign_keys: 1, busy_timeout: 5000 },
     secure_delete: 1,
   }
-  for (const [name, value] of Object.entries(settings)) {
-    sqlite.pragma(`${name} = ${value}`)
-    const held = sqlite.pragma(name, { simple: true })
-    if (held !== value) throw new Error(`${name} is ${held} and not ${value}`)
+  try {
+    for (const [name, value] of Object.entries(settings)) {
+      sqlite.pragma(`${name} = ${value}`)
+      const held = sqlite.pragma(name, { simple: true })
+      if (held !== value) throw new Error(`${name} is ${held} and not ${value}`)
+    }
+    return sqlite
+  } catch (error) {
+    sqlite.close()
+    throw error
   }
-  return sqlite
 }
-
-function refuseDamaged(sqlite: Database.Database, path: string): void {
-  const found = sqlite.pragma('quick_check(1)', { simple: true })
-  if (found !== 'ok') throw new Refusal(phrase('refusal.store.damaged', { path }))
-}
-
-const isNoStore = (error: unknown): boolean =>
-  error instanceof Database.SqliteError &&
-  (error.code === 'SQLITE_NOTADB' || error.code.startsWith('SQLITE_CORRUPT'))
 
 /** A copy of the store as it is, checked, in the folder `backups` beside it. */
 function backUp(sqlite: Database.Database, path: string, now: string): void {
@@ -101,18 +165,26 @@ function backUp(sqlite: Database.Database, path: string, now: string): void {
 }
 
 function storeOf(sqlite: Database.Database, path: string, lock: Lock): Store {
+  const held = heldPlace(path)
   return {
     db: drizzle(sqlite, { schema }),
     path,
-    attachments: join(dirname(path), 'attachments'),
+    attachments: attachmentsOf(path),
     transaction: (work) => {
       if (sqlite.inTransaction) throw new Error('a use case is one transaction, not two')
+      refuseMoved(sqlite, held)
       return sqlite.transaction(work).immediate()
     },
     close: () => {
-      sqlite.pragma('wal_checkpoint(TRUNCATE)')
-      sqlite.close()
-      lock.release()
+      try {
+        sqlite.pragma('wal_checkpoint(TRUNCATE)')
+      } catch (error) {
+        // Where the disk is full or gone the journal stays, and is carried over when the store is opened next.
+        if (refusalOfFault(error) === undefined) throw error
+      } finally {
+        sqlite.close()
+        lock.release()
+      }
     },
   }
 }

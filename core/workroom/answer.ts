@@ -1,4 +1,5 @@
 import type { z } from 'zod'
+import { refusalOfFault } from '../store/faults.ts'
 import { type Phrase, phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 import { type Reader, say } from '../words/say.ts'
@@ -11,7 +12,7 @@ export type Answer<T = unknown> =
 
 /**
  * Carries out one request: checks its input against the schema, runs a command as one transaction, and
- * turns refusals into answers. Faults of the program are thrown on.
+ * turns refusals into answers, those of the disk too. Faults of the program are thrown on.
  */
 export async function answer(
   table: readonly Request[],
@@ -23,13 +24,16 @@ export async function answer(
   try {
     const entry = table.find((one) => one.name === name)
     if (entry === undefined) throw new Refusal(phrase('refusal.request.unknown', { name }), 'request')
+    if (context.store.damaged !== undefined && entry.kind !== 'query' && entry.mends !== true)
+      throw new Refusal(phrase('refusal.store.lookOnly'))
     const read = entry.input.safeParse(payload)
     if (!read.success) throw refusalOf(read.error.issues[0]!)
     const run = () => entry.run(read.data, context)
     return { ok: true, result: await (entry.kind === 'command' ? context.store.transaction(run) : run()) }
   } catch (error) {
-    if (!(error instanceof Refusal)) throw error
-    const { phrase: refused, field } = error
+    const refusal = error instanceof Refusal ? error : refusalOfFault(error)
+    if (refusal === undefined) throw error
+    const { phrase: refused, field } = refusal
     return {
       ok: false,
       error: { code: refused.code, message: say(refused, reader), ...(field === undefined ? {} : { field }) },

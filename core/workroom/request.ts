@@ -51,6 +51,8 @@ export type Request<Name extends string = string, Input extends z.ZodType = z.Zo
   /** One line on what it does. */
   about: string
   input: Input
+  /** May be asked where the book is damaged and everything else can only be looked at. */
+  mends?: true
   /** @throws Refusal with a sentence for the maker */
   run: (input: z.output<Input>, context: Context) => Output
 }

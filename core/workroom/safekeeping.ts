@@ -86,9 +86,9 @@ export const safekeepingRequests = [
 /** A backup is due when the last one is so old, ms: a little under an hour, so that an hourly bell never finds it too young. */
 const DUE_AFTER = 55 * 60_000
 
-/** Makes a backup where one is due: not of a workroom that nobody has begun, and not so soon after the last one. */
+/** Makes a backup where one is due: not of a workroom that nobody has begun, nor of what was saved of a damaged one, and not so soon after the last one. */
 export async function backUpIfDue(store: Store, why: 'start' | 'hourly', now: string): Promise<void> {
-  if (findWorkroom(store.db) === undefined) return
+  if (store.damaged !== undefined || findWorkroom(store.db) === undefined) return
   const [last] = backupsOf(store.path)
   if (last !== undefined && Math.abs(Date.parse(now) - Date.parse(last.at)) < DUE_AFTER) return
   await backUp(store, why, now)

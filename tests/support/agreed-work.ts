@@ -15,8 +15,8 @@ export type FollowedCommission = Id & {
 export const gbp = (minor: number): Amount => ({ minor, currency: 'GBP' })
 
 /** A workroom with one client, her measures, and washed-before linen of the book; quotes are made and accepted in it. */
-export async function agreedWork(cloth: object = {}, measures: object = WOMAN) {
-  const room = workroom(newStore())
+export async function agreedWork(cloth: object = {}, measures: object = WOMAN, store = newStore()) {
+  const room = workroom(store)
   const { client } = await room.done<{ client: Id }>('client.add', { name: 'Ása Holt' })
   const { measurementSet } = await room.done<{ measurementSet: Id }>('measurementSet.add', {
     ...{ clientId: client.id, measures },

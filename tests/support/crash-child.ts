@@ -19,6 +19,11 @@ type Id = { id: string }
 type Commission = Id & { garments: { steps: Id[] }[] }
 type Listed = { commissions: Commission[] }
 
+type Wearer = { wearerId: string; measurementSetId: string; clothId: string }
+const kerchief = (wearer: Wearer) => ({
+  ...{ customerId: wearer.wearerId, lines: [{ ...wearer, construction: 'kerchief' }] },
+})
+
 if ((await granted<Listed>('commissions.list')).commissions.length === 0) {
   await granted('settings.set', { revision: 0, changes: { letterhead: { name: 'Ropewalk Sewing' } } })
   const { client } = await granted<{ client: Id }>('client.add', { name: 'Ása Holt' })
@@ -28,10 +33,8 @@ if ((await granted<Listed>('commissions.list')).commissions.length === 0) {
   const { cloth } = await granted<{ cloth: Id }>('cloth.add', {
     ...{ name: 'White linen', width: 1500, pricePerMetre: { minor: 1650, currency: 'GBP' } },
   })
-  const line = { wearerId: client.id, measurementSetId: measurementSet.id, clothId: cloth.id }
-  const { quote } = await granted<{ quote: Id }>('quote.save', {
-    ...{ customerId: client.id, lines: [{ ...line, construction: 'kerchief' }] },
-  })
+  const wearer = { wearerId: client.id, measurementSetId: measurementSet.id, clothId: cloth.id }
+  const { quote } = await granted<{ quote: Id }>('quote.save', kerchief(wearer))
   await granted('quote.accept', { id: quote.id })
 }
 const [first] = (await granted<Listed>('commissions.list')).commissions
@@ -40,6 +43,11 @@ const { commission } = await granted<{ commission: Commission }>('commission.get
 const stepIds = commission.garments[0]!.steps.map(({ id }) => id)
 const step = (i: number) => stepIds[i % stepIds.length]!
 await granted('timer.drop', {}).catch(() => {})
+const wearer = store.db.$client
+  .prepare(
+    'SELECT wearer_id AS wearerId, measurement_set_id AS measurementSetId, cloth_id AS clothId FROM quote_garment',
+  )
+  .get() as Wearer
 
 process.stdout.write('ready -\n')
 for (let i = 0; ; i++) {
@@ -51,7 +59,16 @@ for (let i = 0; ; i++) {
   told('payment', payment.id)
   const { note } = await granted<{ note: Id }>('note.add', { commissionId, text: `said ${i}` })
   told('note', note.id)
-  await granted('timer.start', { stepIds: [step(i)] })
+  if (i % 4 === 0) {
+    const { quote } = await granted<{ quote: Id }>('quote.save', kerchief(wearer))
+    told('quote', quote.id)
+    if (i % 8 === 0) {
+      const { commission: made } = await granted<{ commission: Id }>('quote.accept', { id: quote.id })
+      told('commission', made.id)
+    }
+  }
+  const { timer } = await granted<{ timer: { startedAt: string } }>('timer.start', { stepIds: [step(i)] })
+  told('timer', timer.startedAt)
   const { time } = await granted<{ time: Id }>('timer.stop', { minutes: 5 })
   told('time', time.id)
   const { time: logged } = await granted<{ time: Id }>('time.log', { stepIds: [step(i)], minutes: 7 })

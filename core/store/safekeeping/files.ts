@@ -2,7 +2,14 @@ import { existsSync, readdirSync, statSync } from 'node:fs'
 import { basename, dirname, join } from 'node:path'
 
 /** What a backup was made for. */
-export const BACKUP_REASONS = ['start', 'hourly', 'asked', 'before-restore', 'before-update'] as const
+export const BACKUP_REASONS = [
+  'start',
+  'hourly',
+  'asked',
+  'before-restore',
+  'before-update',
+  'moved',
+] as const
 export type BackupReason = (typeof BACKUP_REASONS)[number]
 
 /** A backup in the folder `backups` beside a store. It holds the book; papers and pictures lie in `attachments`, and never change. */

@@ -62,7 +62,7 @@ function openBackup(store: string, name: string): Database.Database {
   throw new Refusal(phrase('refusal.backup.damaged', { name }), 'name')
 }
 
-function isSound(copy: Database.Database): boolean {
+export function isSound(copy: Database.Database): boolean {
   try {
     return copy.pragma('quick_check(1)', { simple: true }) === 'ok'
   } catch (error) {
@@ -82,9 +82,15 @@ const wishOf = (store: string): string => `${store}.restore`
  */
 export function wishRestore(db: Db, store: string, name: string): void {
   openBackup(store, name).close()
-  const forgotten = db.$client.prepare('SELECT entity_id FROM forgotten').pluck().all() as string[]
-  written(wishOf(store), JSON.stringify({ name, forgotten } satisfies Wish))
+  noteWish(store, name, forgottenIn(db))
 }
+
+export const forgottenIn = (db: Db): string[] =>
+  db.$client.prepare('SELECT entity_id FROM forgotten').pluck().all() as string[]
+
+/** The wish itself, where there is no store of which it could be asked. */
+export const noteWish = (store: string, name: string, forgotten: string[]): void =>
+  written(wishOf(store), JSON.stringify({ name, forgotten } satisfies Wish))
 
 /** Carries out a wish to go back, if there is one; answers who must be forgotten again. Called before the store is opened. */
 export function restoreAsWished(store: string): string[] {
@@ -111,7 +117,7 @@ export function forgetAgain(db: Db, store: string, forgotten: readonly string[],
   rmSync(wishOf(store), { force: true })
 }
 
-function written(path: string, text: string): void {
+export function written(path: string, text: string): void {
   writeFileSync(`${path}.part`, text)
   synced(`${path}.part`)
   renameSync(`${path}.part`, path)

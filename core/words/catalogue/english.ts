@@ -4,6 +4,7 @@ import { cloths } from './english/cloths.ts'
 import { commissionLife } from './english/commission-life.ts'
 import { days } from './english/days.ts'
 import { draft } from './english/draft.ts'
+import { faults } from './english/faults.ts'
 import { fittings } from './english/fittings.ts'
 import { following } from './english/following.ts'
 import { garments } from './english/garments.ts'
@@ -54,6 +55,7 @@ export const english = {
   ...care,
   ...moneyPapers,
   ...house,
+  ...faults,
   ...screen,
   ...selling,
   ...days,

@@ -13,6 +13,7 @@ export const safekeeping = {
   'safe.why.asked': 'asked for',
   'safe.why.before-restore': 'before going back to another',
   'safe.why.before-update': 'before an update',
+  'safe.why.moved': 'when the book was gone from its place',
   'safe.look': 'Go back to it',
   'safe.look.of': 'Go back to the copy of {when}',
   'safe.preview': 'What going back would change',

@@ -1,5 +1,5 @@
 import { resolve } from 'node:path'
-import { build, type InlineConfig } from 'vite'
+import { build, type InlineConfig, type Rolldown } from 'vite'
 
 const root = resolve(import.meta.dirname, '..')
 const quiet = { configFile: false, logLevel: 'warn' } as const
@@ -16,32 +16,50 @@ const screen: InlineConfig = {
   },
 }
 
-/** Code of the shell; packages are left outside and found where they are installed. */
-const shell = (entry: string, format: 'es' | 'cjs', emptyOutDir: boolean): InlineConfig => ({
+type Made = Rolldown.RolldownOutput | Rolldown.RolldownOutput[] | Rolldown.RolldownWatcher
+
+/** Where the code of a shell goes, and whether the packages it uses go into it; SQLite's own is always found outside. */
+export type ShellKind = { outDir: string; bundled: boolean }
+const INSTALLED: ShellKind = { outDir: resolve(root, 'dist/electron'), bundled: false }
+
+type Entry = { file: string; name: string; format: 'es' | 'cjs'; first: boolean }
+
+const shell = ({ file, name, format, first }: Entry, { outDir, bundled }: ShellKind): InlineConfig => ({
   ...quiet,
   root,
   publicDir: false,
-  ssr: { external: true },
+  ssr: bundled ? { noExternal: true } : { external: true },
   build: {
-    ssr: resolve(root, entry),
-    outDir: resolve(root, 'dist/electron'),
-    emptyOutDir,
+    ssr: resolve(root, file),
+    outDir,
+    emptyOutDir: first,
     target: 'node24',
     minify: false,
     rollupOptions: {
-      external: ['electron'],
-      output: { format, entryFileNames: `[name].${format === 'cjs' ? 'cjs' : 'js'}` },
+      external: ['electron', 'better-sqlite3'],
+      output: {
+        format,
+        entryFileNames: `${name}.${format === 'cjs' ? 'cjs' : 'js'}`,
+        chunkFileNames: `${name}-[name].js`,
+      },
     },
   },
 })
 
-/** The screen into `dist/renderer`. */
-export const buildScreen = () => build(screen)
+/** The screen into a folder, `dist/renderer` where none is named. */
+export const buildScreen = (outDir?: string): Promise<Made> =>
+  build({ ...screen, build: { ...screen.build, ...(outDir === undefined ? {} : { outDir }) } })
 
-/** What a window of its own runs from, into `dist/electron`. */
-export async function buildShell(): Promise<void> {
-  await build(shell('electron/main.ts', 'es', true))
-  await build(shell('electron/store-thread.ts', 'es', false))
-  await build(shell('electron/lay-thread.ts', 'es', false))
-  await build(shell('electron/preload.ts', 'cjs', false))
+/** What a window of its own runs from, into `dist/electron` where nothing else is said. */
+export async function buildShell(kind = INSTALLED): Promise<Made[]> {
+  const thread = kind.bundled ? 'electron/packaged-thread.ts' : 'electron/store-thread.ts'
+  const made: Made[] = []
+  for (const [file, name, format] of [
+    ['electron/main.ts', 'main', 'es'],
+    [thread, 'store-thread', 'es'],
+    ['electron/lay-thread.ts', 'lay-thread', 'es'],
+    ['electron/preload.ts', 'preload', 'cjs'],
+  ] as const)
+    made.push(await build(shell({ file, name, format, first: made.length === 0 }, kind)))
+  return made
 }

@@ -98,6 +98,8 @@ export const requests = [
 
 export type { Places, Strip } from './lay/strip.ts'
 export type { Manner } from './lay/types.ts'
+export { takeFontsFrom } from './paper/fonts.ts'
+export { idMaker } from './store/ids.ts'
 export { openStore, openStoreOrSaved, type Store } from './store/open.ts'
 
 type Table = (typeof requests)[number]

@@ -1,59 +1,101 @@
-import { join } from 'node:path'
+import { join, sep } from 'node:path'
 import { pathToFileURL } from 'node:url'
-import {
-  app,
-  BrowserWindow,
-  dialog,
-  ipcMain,
-  Menu,
-  type MenuItemConstructorOptions,
-  protocol,
-  session,
-  shell,
-} from 'electron'
+import { app, type BrowserWindow, dialog, protocol, session } from 'electron'
 import { phrase } from '../core/words/phrase.ts'
 import { say } from '../core/words/say.ts'
+import { watchPage, watchShell } from './faults.ts'
+import { listen } from './listen.ts'
+import { type Log, openLog } from './log.ts'
+import { goIn, setMenu } from './menu.ts'
+import { ORIGIN, SCHEME } from './origin.ts'
+import { papersOf } from './papers.ts'
 import { dataFolder } from './places.ts'
 import { PAGE_HEADERS, screenFile } from './screen-files.ts'
 import { type StoreHost, startStore } from './store-host.ts'
+import { wallIn } from './walls.ts'
+import { newWindow } from './window.ts'
 
-/** Pages of the planner, and nothing else in the world, have this origin. */
-export const ORIGIN = 'ellwand://planner'
-
+app.enableSandbox()
 protocol.registerSchemesAsPrivileged([
-  { scheme: 'ellwand', privileges: { standard: true, secure: true, supportFetchAPI: true } },
+  { scheme: SCHEME, privileges: { standard: true, secure: true, supportFetchAPI: true } },
 ])
 
 if (app.requestSingleInstanceLock()) void open()
 else app.quit()
 
 async function open(): Promise<void> {
+  const folder = ownFolder()
+  if (folder === undefined) return app.quit()
+  const log = openLog(join(folder, 'log'), app.getVersion(), () => new Date())
+  watchShell(log)
   await app.whenReady()
-  const store = startStore(
-    dataFolder(process.env, process.platform),
-    pathToFileURL(join(import.meta.dirname, 'store-thread.js')),
-  )
+  const store = startStore(folder, pathToFileURL(outside(join(import.meta.dirname, 'store-thread.js'))))
   const entered = await store.enter('own')
   if (!entered.ok) {
+    log.note(entered.error.code)
     dialog.showErrorBox(say(phrase('shell.cannotOpen')), entered.error.message)
     await store.close()
     return app.quit()
   }
-  protocol.handle('ellwand', serve)
-  session.defaultSession.setPermissionRequestHandler((_contents, _permission, answer) => answer(false))
-  session.defaultSession.setPermissionCheckHandler(() => false)
-  Menu.setApplicationMenu(Menu.buildFromTemplate(menu()))
-  const window = newWindow()
-  listen(store, window)
+  protocol.handle(SCHEME, serve)
+  wallIn(session.defaultSession)
+  await openWindow(newWindow(folder), store, log)
+}
+
+async function openWindow(window: BrowserWindow, store: StoreHost, log: Log): Promise<void> {
+  const load = async () => {
+    await window.loadURL(`${ORIGIN}/`).catch((error: unknown) => {
+      if (!window.isDestroyed()) throw error
+    })
+  }
+  const papers = papersOf(store, window)
+  listen(store, papers, window, log)
+  watchPage(window, log, () => void load())
+  const saveLastPaper = async () => {
+    const last = papers.last()
+    const saved = last === undefined ? undefined : await papers.save(last)
+    if (saved?.ok === false) dialog.showErrorBox(say(phrase('shell.save.title')), saved.error.message)
+  }
+  setMenu({
+    go: goIn(window),
+    saveLastPaper: () => void saveLastPaper(),
+    log: log.file,
+    licences: app.isPackaged ? join(process.resourcesPath, 'licences.txt') : undefined,
+  })
   app.on('second-instance', () => {
     if (window.isMinimized()) window.restore()
     window.focus()
   })
-  app.on('window-all-closed', () => {
-    void store.close().then(() => app.quit())
-  })
-  await window.loadURL(`${ORIGIN}/`)
+  app.on('window-all-closed', () => app.quit())
+  closeBeforeQuitting(store)
+  await load()
 }
+
+/** However the planner is left, its store is closed first. */
+function closeBeforeQuitting(store: StoreHost): void {
+  let closed = false
+  app.on('will-quit', (event) => {
+    if (closed) return
+    event.preventDefault()
+    void store.close().finally(() => {
+      closed = true
+      app.quit()
+    })
+  })
+}
+
+/** The maker's folder; where it cannot be made she is told. */
+function ownFolder(): string | undefined {
+  try {
+    return dataFolder(process.env, process.platform)
+  } catch {
+    dialog.showErrorBox(say(phrase('shell.cannotOpen')), say(phrase('shell.folder.said')))
+    return undefined
+  }
+}
+
+/** A file that is packed beside the archive, because it is no longer read by this program's own means. */
+const outside = (path: string): string => path.replace(`app.asar${sep}`, `app.asar.unpacked${sep}`)
 
 /** A file of the screen, by the planner's own scheme. */
 async function serve(request: Request): Promise<Response> {
@@ -64,73 +106,4 @@ async function serve(request: Request): Promise<Response> {
       : undefined
   if (file === undefined) return new Response('404', { status: 404, headers: PAGE_HEADERS })
   return new Response(file.bytes, { headers: { ...PAGE_HEADERS, 'Content-Type': file.type } })
-}
-
-function newWindow(): BrowserWindow {
-  const window = new BrowserWindow({
-    width: 1280,
-    height: 800,
-    minWidth: 900,
-    minHeight: 600,
-    title: 'Ellwand',
-    backgroundColor: '#efe6d6',
-    webPreferences: {
-      preload: join(import.meta.dirname, 'preload.cjs'),
-      contextIsolation: true,
-      sandbox: true,
-      nodeIntegration: false,
-      webviewTag: false,
-    },
-  })
-  const { webContents } = window
-  const stay = (event: { preventDefault(): void }, url: string) => {
-    if (!isOwn(url)) event.preventDefault()
-  }
-  webContents.on('will-navigate', (event) => stay(event, event.url))
-  webContents.on('will-redirect', (event) => stay(event, event.url))
-  webContents.on('will-frame-navigate', (event) => stay(event, event.url))
-  webContents.on('will-attach-webview', (event) => event.preventDefault())
-  webContents.setWindowOpenHandler(() => ({ action: 'deny' }))
-  return window
-}
-
-const isOwn = (url: string): boolean => url === ORIGIN || url.startsWith(`${ORIGIN}/`)
-
-type Sender = { senderFrame: { url: string; parent: unknown } | null }
-
-/** Answers the page of this window, and no frame within it or page elsewhere. */
-function listen(store: StoreHost, window: BrowserWindow): void {
-  const guarded = (channel: string, answer: (...given: unknown[]) => unknown) =>
-    ipcMain.handle(channel, (event: Sender, ...given: unknown[]) => {
-      const { senderFrame } = event
-      if (senderFrame === null || senderFrame.parent !== null || !isOwn(senderFrame.url)) {
-        throw new Error(`${channel} was called from outside the planner`)
-      }
-      return answer(...given)
-    })
-  const text = (value: unknown): string => (typeof value === 'string' ? value : '')
-  guarded('ellwand:ask', (name, payload) => store.ask(text(name), payload ?? {}))
-  guarded('ellwand:cancel', (job) => store.cancel(text(job)))
-  guarded('ellwand:enter', (which) => store.enter(which === 'sample' ? 'sample' : 'own'))
-  guarded('ellwand:paper', async (document) => {
-    const found = await store.paper(text(document))
-    if (!found.ok) return found
-    // An archive is shown where it lies, for it is to be taken elsewhere.
-    if (found.result.path.endsWith('.zip')) {
-      shell.showItemInFolder(found.result.path)
-      return { ok: true, result: {} }
-    }
-    const failed = await shell.openPath(found.result.path)
-    if (failed === '') return { ok: true, result: {} }
-    const sentence = phrase('refusal.shell.noViewer')
-    return { ok: false, error: { code: sentence.code, message: say(sentence) } }
-  })
-  store.listen((event) => {
-    if (!window.isDestroyed()) window.webContents.send('ellwand:event', event)
-  })
-}
-
-function menu(): MenuItemConstructorOptions[] {
-  const own: MenuItemConstructorOptions[] = process.platform === 'darwin' ? [{ role: 'appMenu' }] : []
-  return [...own, { role: 'fileMenu' }, { role: 'editMenu' }, { role: 'viewMenu' }, { role: 'windowMenu' }]
 }

@@ -10,3 +10,9 @@ contextBridge.exposeInMainWorld('ellwand', {
     ipcRenderer.on('ellwand:event', (_event, news) => hear(news))
   },
 })
+
+// The system's menu goes to a room by the same addresses as the page's own links.
+const { location } = globalThis as unknown as { location: { hash: string } }
+ipcRenderer.on('ellwand:go', (_event, room: unknown) => {
+  if (typeof room === 'string' && /^[a-z]+$/.test(room)) location.hash = `#/${room}`
+})

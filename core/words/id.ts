@@ -18,3 +18,6 @@ export function uuidV7(milliseconds: number, random: Uint8Array): string {
   const hex = Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('')
   return `${hex.slice(0, 8)}-${hex.slice(8, 12)}-${hex.slice(12, 16)}-${hex.slice(16, 20)}-${hex.slice(20)}`
 }
+
+/** When a UUID of version 7 was made, Unix milliseconds. */
+export const madeAt = (id: string): number => Number.parseInt(id.replace('-', '').slice(0, 12), 16)

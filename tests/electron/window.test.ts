@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process'
-import { chmodSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { chmodSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
 import { afterAll, describe, expect, test } from 'vitest'
@@ -12,13 +12,14 @@ type Found = Record<string, unknown> & {
   served: Record<string, { status: number; policy: string }>
   navigations: Record<string, boolean>
   frames: Record<string, string>
+  menu: { rooms: string[]; labels: string[]; roles: string[] }
 }
 
-const drive = (folder: string): Found => {
+const drive = (folder: string, more: Record<string, string> = {}): Found => {
   const driver = resolve(import.meta.dirname, 'stand-in/drive.ts')
   const { stdout, stderr } = spawnSync(process.execPath, [driver], {
     encoding: 'utf8',
-    env: { ...process.env, ELLWAND_FOLDER: folder },
+    env: { ...process.env, ELLWAND_FOLDER: folder, ...more },
   })
   if (stdout === '') throw new Error(stderr)
   return JSON.parse(stdout.trim().split('\n').at(-1)!) as Found
@@ -35,7 +36,12 @@ describe('the planner’s own window, main and preload run for real', () => {
       sandbox: true,
       nodeIntegration: false,
       webviewTag: false,
+      spellcheck: false,
     })
+    expect(found.sandboxed).toBe(true)
+    expect(found.schemes).toEqual([
+      { scheme: 'ellwand', privileges: { standard: true, secure: true, supportFetchAPI: true } },
+    ])
     expect(found.exposed).toEqual(['ellwand'])
     expect(found.api).toEqual(['ask', 'cancel', 'enter', 'paper', 'listen'])
   })
@@ -54,17 +60,19 @@ describe('the planner’s own window, main and preload run for real', () => {
     }
   })
 
-  test('goes nowhere else, opens no window and grants no permission', () => {
+  test('goes nowhere else, opens no window, fetches nothing and grants no permission', () => {
+    expect(Object.keys(found.navigations)).toHaveLength(2 * 3 * 17)
     for (const [move, prevented] of Object.entries(found.navigations)) {
       expect(prevented, move).toBe(!move.endsWith(' ellwand://planner/#/clients'))
     }
-    expect(found.webviewPrevented).toBe(true)
-    expect(found.opened).toEqual({ action: 'deny' })
-    expect(found.permission).toEqual([false, false])
+    expect(found.prevented).toEqual({ webview: true, download: true })
+    expect(found.windows).toEqual(['deny', 'deny'])
+    for (const url of found.fetched as string[]) expect(url).toMatch(/^(data:|ellwand:\/\/planner\/)/)
+    expect(found.permissions).toEqual(Array(11).fill(false))
   })
 
   test('answers no frame but its own', () => {
-    expect(Object.keys(found.frames)).toHaveLength(20)
+    expect(Object.keys(found.frames)).toHaveLength(32)
     for (const [frame, said] of Object.entries(found.frames))
       expect(said, frame).toContain('from outside the planner')
   })
@@ -86,9 +94,63 @@ describe('the planner’s own window, main and preload run for real', () => {
     expect(found.shown).toEqual([expect.stringMatching(/^[0-9a-f]{64}\.pdf$/)])
   })
 
+  test('saves a copy under the paper’s own name, whole or not at all', () => {
+    expect(found.saved).toEqual({
+      name: '/documents/Q-2026-001.pdf',
+      begins: '%PDF-',
+      told: [expect.stringMatching(/^Save a copy: The copy could not be saved there\./)],
+    })
+    expect(readdirSync(folder).filter((name) => name.includes('.part'))).toEqual([])
+  })
+
+  test('goes to every room by keys, and its menu throws nothing away', () => {
+    const { rooms, labels, roles } = found.menu
+    expect(rooms).toEqual([
+      'CmdOrCtrl+N #/desk',
+      ...['today', 'desk', 'clients', 'cloths', 'quotes', 'commissions', 'workroom'].map(
+        (room, i) => `CmdOrCtrl+${i + 1} #/${room}`,
+      ),
+    ])
+    expect(labels).toContain('Quote desk')
+    expect(roles).not.toContain('reload')
+    expect(roles).not.toContain('forceReload')
+  })
+
+  test('tells of a fault in one sentence and keeps a note without private words', () => {
+    expect(found.told).toEqual([expect.stringMatching(/^Something went wrong in the planner: What was kept/)])
+    expect(found.log).toMatch(/ uncaught TypeError E_SECRET drive\.ts:|attack\.ts:/)
+    expect(found.log).toMatch(/ unhandled string\n/)
+    expect(found.log).not.toMatch(/Secret|97|\/home|Ada|clients\.list/)
+  })
+
+  test('opens a page again that breaks down or is stuck, and gives up when it always does', () => {
+    expect(found.stuck).toMatch(/does not answer/)
+    expect(found.loads).toBe(2)
+    expect(found.again).toEqual([expect.stringMatching(/was opened again/)])
+    expect(found.closed).toEqual([true, 4])
+    expect((found.errors as string[]).at(-1)).toMatch(/broke down several times/)
+  })
+
   test('comes to the front for a second start, and closes its store before it quits', () => {
-    expect(found.focused).toBe(1)
+    expect(found.focused).toBe(9)
     expect(found.quits).toBe(1)
+    expect(readdirSync(folder).filter((name) => name.endsWith('-wal'))).toEqual([])
+  })
+
+  test('opens where it was left, unless that screen is gone', () => {
+    const left = { x: 40, y: 50, width: 1000, height: 700, maximized: true }
+    const glance = { glance: 'yes' }
+    expect(drive(folder, glance).opened).toEqual(left)
+    const screens = JSON.stringify([{ x: 0, y: 0, width: 950, height: 620 }])
+    expect(drive(folder, { ...glance, screens }).opened).toEqual({
+      ...left,
+      x: 0,
+      y: 0,
+      width: 950,
+      height: 620,
+    })
+    writeFileSync(join(folder, 'window.json'), '{"bounds":{"x":"left"')
+    expect(drive(folder, glance).opened).toEqual({ width: 1280, height: 800, maximized: false })
   })
 
   test('says so when the workroom cannot be opened', () => {

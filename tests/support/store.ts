@@ -2,8 +2,15 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { onTestFinished } from 'vitest'
-import { uuidV7 } from '../../core/words/id.ts'
-import { answer, type Context, openStore, readerOf, requests, type Store } from '../../core/workroom.ts'
+import {
+  answer,
+  type Context,
+  idMaker,
+  openStore,
+  readerOf,
+  requests,
+  type Store,
+} from '../../core/workroom.ts'
 import { searchInThreads } from '../../electron/lay-host.ts'
 
 /** A folder of its own for one test, gone afterwards. */
@@ -31,7 +38,7 @@ export function workroom(store = newStore()) {
   const context: Context = {
     store,
     now: () => new Date(Date.parse(NOON) + minutes++ * 60_000).toISOString(),
-    newId: () => uuidV7(Date.parse(NOON) + ids++, random(10)),
+    newId: idMaker(store.db, () => Date.parse(NOON) + ids++, random),
     random,
     signal: new AbortController().signal,
     report: () => {},

@@ -25,6 +25,7 @@ import { screen } from './english/screen.ts'
 import { selling } from './english/selling.ts'
 import { settings } from './english/settings.ts'
 import { sew } from './english/sew.ts'
+import { shell } from './english/shell.ts'
 import { shopping } from './english/shopping.ts'
 import { stockAndMoney } from './english/stock-and-money.ts'
 import { stockRoom } from './english/stock-room.ts'
@@ -55,6 +56,7 @@ export const english = {
   ...care,
   ...moneyPapers,
   ...house,
+  ...shell,
   ...faults,
   ...screen,
   ...selling,

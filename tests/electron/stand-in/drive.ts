@@ -11,21 +11,43 @@ registerHooks({
     specifier === 'electron' ? { url: standIn, shortCircuit: true } : next(specifier, context),
 })
 
-const built = resolve(import.meta.dirname, '../../../dist/electron')
+const built = process.argv[2] ?? resolve(import.meta.dirname, '../../../dist/electron')
 const { world, app } = await import('./electron.ts')
+const { attack, breakDown, pressEverything, saveCopy } = await import('./attack.ts')
 const found: Record<string, unknown> = {}
 
+type News = {
+  job: string
+  answer?: { ok: boolean; result?: { document?: { id: string }; ended?: string } }
+}
+const APRON = {
+  construction: 'apron',
+  measures: { waistGirth: '31 in', hipGirth: '40 in', cervicalHeight: '56 1/2 in', waistHeight: '40 3/4 in' },
+  cloth: { width: '1 yd', pricePerMetre: { minor: 1320, currency: 'GBP' } },
+  seconds: 0.5,
+}
+
+const { screens } = process.env
+if (screens !== undefined) world.screens = JSON.parse(screens) as typeof world.screens
+Object.assign(globalThis, { location: { hash: '' } })
 await import(pathToFileURL(join(built, 'main.js')).href)
-for (let i = 0; i < 200 && (world.windows[0]?.loaded ?? '') === '' && world.errors.length === 0; i++)
+for (let i = 0; i < 200 && world.windows[0]?.loads.length !== 1 && world.errors.length === 0; i++)
   await after(25)
 
 if (world.errors.length > 0) {
   found.errors = world.errors
 } else {
-  await lookRound()
+  tellPlace()
+  if (process.env.glance === undefined) await lookRound()
 }
 process.stdout.write(`${JSON.stringify(found)}\n`)
 process.exit(0)
+
+function tellPlace(): void {
+  const { options, maximized } = world.windows[0]!
+  const { x, y, width, height } = options
+  found.opened = { x, y, width, height, maximized }
+}
 
 async function lookRound(): Promise<void> {
   createRequire(import.meta.url)(join(built, 'preload.cjs'))
@@ -33,8 +55,10 @@ async function lookRound(): Promise<void> {
   const window = world.windows[0]!
   found.exposed = Object.keys(world.exposed)
   found.api = Object.keys(api)
-  found.loaded = window.loaded
+  found.loaded = window.loads[0]
   found.preferences = window.options.webPreferences
+  found.schemes = world.schemes
+  found.sandboxed = world.sandboxed
 
   found.added = await api.ask!('client.add', { name: 'Ada' })
   found.listed = await api.ask!('clients.list', {})
@@ -56,49 +80,7 @@ async function lookRound(): Promise<void> {
     }
   }
 
-  found.navigations = {}
-  for (const event of ['will-navigate', 'will-redirect', 'will-frame-navigate']) {
-    for (const url of [
-      'https://evil.example/',
-      'http://127.0.0.1:8080/',
-      'file:///etc/passwd',
-      'javascript:alert(1)',
-      'ellwand://planner.evil/',
-      'ellwand://other/',
-      'ellwand://planner/#/clients',
-    ]) {
-      let prevented = false
-      window.webContents.emit(event, { url, preventDefault: () => (prevented = true) })
-      ;(found.navigations as Record<string, boolean>)[`${event} ${url}`] = prevented
-    }
-  }
-  let webview = false
-  window.webContents.emit('will-attach-webview', { preventDefault: () => (webview = true) })
-  found.webviewPrevented = webview
-  found.opened = world.openHandler!({ url: 'https://evil.example/' })
-  let permitted: unknown
-  world.permission!(null, 'geolocation', (answer: unknown) => (permitted = answer))
-  found.permission = [permitted, world.permissionCheck!()]
-
-  found.frames = {}
-  for (const [name, frame] of Object.entries({
-    gone: null,
-    nested: { url: 'ellwand://planner/', parent: {} },
-    foreign: { url: 'https://evil.example/', parent: null },
-    lookalike: { url: 'ellwand://planner.evil/', parent: null },
-    blank: { url: 'about:blank', parent: null },
-  })) {
-    for (const call of ['ask', 'cancel', 'enter', 'paper']) {
-      world.frame = frame
-      ;(found.frames as Record<string, string>)[`${name} ${call}`] = await Promise.resolve(
-        api[call]!('clients.list', {}),
-      ).then(
-        (answer) => `answered ${JSON.stringify(answer)}`,
-        (error: Error) => error.message,
-      )
-    }
-  }
-  world.frame = { url: 'ellwand://planner/', parent: null }
+  await attack(found)
 
   const odd: [unknown, unknown][] = [
     [undefined, undefined],
@@ -119,28 +101,38 @@ async function lookRound(): Promise<void> {
   }
   found.polluted = ({} as { admin?: boolean }).admin ?? false
 
-  const news: { job: string; answer?: { ok: boolean; result?: { document: { id: string } } } }[] = []
-  api.listen!((event: unknown) => news.push(event as (typeof news)[number]))
+  const news: News[] = []
+  api.listen!((event: unknown) => news.push(event as News))
+  const finished = async (asked: unknown): Promise<NonNullable<News['answer']>> => {
+    const { job } = (asked as { result: { job: string } }).result
+    for (;;) {
+      const answer = news.find((one) => one.job === job && one.answer !== undefined)?.answer
+      if (answer !== undefined) return answer
+      await after(25)
+    }
+  }
   await api.enter!('sample')
   const { result } = (await api.ask!('quotes.list', {})) as { result: { quotes: { id: string }[] } }
-  const job = (await api.ask!('quote.print', { id: result.quotes[0]!.id })) as { result: { job: string } }
-  for (
-    let i = 0;
-    i < 400 && !news.some(({ job: of, answer }) => of === job.result.job && answer !== undefined);
-    i++
-  )
-    await after(25)
-  const printed = news.find(({ answer }) => answer !== undefined)!.answer!
+  const printed = await finished(await api.ask!('quote.print', { id: result.quotes[0]!.id }))
   found.printed = printed.ok
-  found.paper = await api.paper!(printed.result!.document.id)
+  found.laid = (await finished(await api.ask!('lay.best', APRON))).result?.ended
+  found.paper = await api.paper!(printed.result!.document!.id)
   found.noPaper = await api.paper!('../../../etc/passwd')
   found.shown = world.shown.map((path) => path.replace(/.*\//, ''))
+  found.saved = await saveCopy(process.env.ELLWAND_FOLDER!)
   await api.enter!('own')
   found.still = await api.ask!('clients.list', {})
+  found.menu = pressEverything()
 
   app.emit('second-instance')
   found.focused = window.focused
-  app.emit('window-all-closed')
+  await breakDown(found)
+  window.maximized = true
+  window.bounds = { x: 40, y: 50, width: 1000, height: 700 }
+  // The page breaks down once more than it is opened again.
+  for (let i = 0; i < 3; i++) window.webContents.emit('render-process-gone', {}, { reason: 'crashed' })
+  found.closed = [window.closed, window.loads.length]
   for (let i = 0; i < 200 && world.quits === 0; i++) await after(25)
   found.quits = world.quits
+  found.errors = world.errors
 }

@@ -1,83 +1,139 @@
 import { EventEmitter } from 'node:events'
+import type * as electron from 'electron'
 
 /**
  * As much of the `electron` module as the shell touches, without windows: what main hands over is kept in
  * `world` for a test to look at and to attack, and messages pass between preload and main as copies.
  */
 export type Frame = { url: string; parent: unknown } | null
-type Handler = (event: { senderFrame: Frame }, ...given: unknown[]) => unknown
+type Handler = (event: { senderFrame: Frame; sender: unknown }, ...given: unknown[]) => unknown
+type Rectangle = electron.Rectangle
 
 export const world = {
-  schemes: [] as unknown[],
+  schemes: [] as electron.CustomScheme[],
+  sandboxed: false,
   serve: undefined as ((request: Request) => Promise<Response>) | undefined,
-  permission: undefined as ((...given: unknown[]) => unknown) | undefined,
-  permissionCheck: undefined as (() => boolean) | undefined,
-  openHandler: undefined as ((details: { url: string }) => { action: string }) | undefined,
+  permission: undefined as Parameters<electron.Session['setPermissionRequestHandler']>[0] | undefined,
+  permissionCheck: undefined as Parameters<electron.Session['setPermissionCheckHandler']>[0] | undefined,
+  devices: undefined as Parameters<electron.Session['setDevicePermissionHandler']>[0] | undefined,
+  fetching: undefined as
+    | ((details: { url: string }, go: (answer: electron.CallbackResponse) => void) => void)
+    | undefined,
   handlers: new Map<string, Handler>(),
   windows: [] as BrowserWindow[],
   exposed: {} as Record<string, Record<string, (...given: unknown[]) => unknown>>,
-  /** The frame that preload's messages come from. */
+  /** The frame that preload's messages come from, and whether they come from the window's own contents. */
   frame: { url: 'ellwand://planner/', parent: null } as Frame,
+  foreign: false,
+  screens: [{ x: 0, y: 0, width: 1920, height: 1040 }] as Rectangle[],
+  menu: [] as electron.MenuItemConstructorOptions[],
   shown: [] as string[],
   errors: [] as string[],
+  asked: [] as string[],
+  /** What the maker does at dialogs: the path she takes, and the button she presses. */
+  saveTo: '',
+  presses: 0,
   quits: 0,
 }
 
 const renderer = new EventEmitter()
 
 class App extends EventEmitter {
+  isPackaged = false
   requestSingleInstanceLock = () => true
   whenReady = () => Promise.resolve()
+  enableSandbox = () => {
+    world.sandboxed = true
+  }
+  getVersion = () => '0.0.0'
+  getPath = () => '/documents'
   quit = () => {
-    world.quits++
+    let prevented = false
+    this.emit('will-quit', { preventDefault: () => (prevented = true) })
+    if (!prevented) world.quits++
   }
 }
 export const app = new App()
 
 export const protocol = {
-  registerSchemesAsPrivileged: (schemes: unknown[]) => world.schemes.push(...schemes),
+  registerSchemesAsPrivileged: (schemes: electron.CustomScheme[]) => world.schemes.push(...schemes),
   handle: (_scheme: string, serve: (request: Request) => Promise<Response>) => {
     world.serve = serve
   },
 }
 
-export const session = {
-  defaultSession: {
-    setPermissionRequestHandler: (handler: (...given: unknown[]) => unknown) => {
-      world.permission = handler
+class Session extends EventEmitter {
+  setPermissionRequestHandler = (handler: typeof world.permission) => {
+    world.permission = handler
+  }
+  setPermissionCheckHandler = (handler: typeof world.permissionCheck) => {
+    world.permissionCheck = handler
+  }
+  setDevicePermissionHandler = (handler: typeof world.devices) => {
+    world.devices = handler
+  }
+  webRequest = {
+    onBeforeRequest: (handler: typeof world.fetching) => {
+      world.fetching = handler
     },
-    setPermissionCheckHandler: (handler: () => boolean) => {
-      world.permissionCheck = handler
-    },
-  },
+  }
 }
+export const session = { defaultSession: new Session() }
 
-class WebContents extends EventEmitter {
+export class WebContents extends EventEmitter {
+  openHandler: ((details: { url: string }) => { action: string }) | undefined
+  crashes = 0
   setWindowOpenHandler = (handler: (details: { url: string }) => { action: string }) => {
-    world.openHandler = handler
+    this.openHandler = handler
   }
   send = (channel: string, ...given: unknown[]) => renderer.emit(channel, {}, ...structuredClone(given))
+  forcefullyCrashRenderer = () => {
+    this.crashes++
+    this.emit('render-process-gone', {}, { reason: 'killed', exitCode: 9 })
+  }
 }
 
 export class BrowserWindow extends EventEmitter {
-  readonly options: Record<string, unknown>
+  readonly options: electron.BrowserWindowConstructorOptions
   readonly webContents = new WebContents()
   focused = 0
-  loaded = ''
-  constructor(options: Record<string, unknown>) {
+  maximized = false
+  closed = false
+  bounds: Rectangle
+  loads: string[] = []
+  constructor(options: electron.BrowserWindowConstructorOptions) {
     super()
     this.options = options
+    const { x = 0, y = 0, width = 800, height = 600 } = options
+    this.bounds = { x, y, width, height }
     world.windows.push(this)
+    app.emit('web-contents-created', {}, this.webContents)
   }
   loadURL = async (url: string) => {
-    this.loaded = url
+    this.loads.push(url)
   }
-  isDestroyed = () => false
+  isDestroyed = () => this.closed
   isMinimized = () => true
+  isMaximized = () => this.maximized
+  maximize = () => {
+    this.maximized = true
+  }
+  getNormalBounds = () => this.bounds
   restore = () => {}
   focus = () => {
     this.focused++
   }
+  close = () => {
+    this.emit('close', { preventDefault: () => {} })
+    this.closed = true
+    app.emit('window-all-closed')
+  }
+}
+
+const display = (workArea: Rectangle, id: number) => ({ id, workArea })
+export const screen = {
+  getPrimaryDisplay: () => display(world.screens[0]!, 0),
+  getAllDisplays: () => world.screens.map(display),
 }
 
 export const ipcMain = { handle: (channel: string, handler: Handler) => world.handlers.set(channel, handler) }
@@ -86,7 +142,8 @@ export const ipcRenderer = {
   invoke: async (channel: string, ...given: unknown[]) => {
     const handler = world.handlers.get(channel)
     if (handler === undefined) throw new Error(`nobody handles ${channel}`)
-    return structuredClone(await handler({ senderFrame: world.frame }, ...structuredClone(given)))
+    const sender = world.foreign ? new WebContents() : world.windows[0]!.webContents
+    return structuredClone(await handler({ senderFrame: world.frame, sender }, ...structuredClone(given)))
   },
   on: (channel: string, hear: (...given: unknown[]) => void) => renderer.on(channel, hear),
 }
@@ -99,14 +156,25 @@ export const contextBridge = {
 
 export const dialog = {
   showErrorBox: (title: string, text: string) => world.errors.push(`${title}: ${text}`),
+  showMessageBox: async (_window: BrowserWindow, { message }: electron.MessageBoxOptions) => {
+    world.asked.push(message)
+    return { response: world.presses, checkboxChecked: false }
+  },
+  showSaveDialog: async (_window: BrowserWindow, { defaultPath = '' }: electron.SaveDialogOptions) => {
+    world.asked.push(defaultPath)
+    return { canceled: world.saveTo === '', filePath: world.saveTo }
+  },
 }
 export const shell = {
   openPath: async (path: string) => {
     world.shown.push(path)
     return ''
   },
-  showItemInFolder: (path: string) => {
-    world.shown.push(path)
+  showItemInFolder: (path: string) => world.shown.push(path),
+}
+export const Menu = {
+  buildFromTemplate: (template: electron.MenuItemConstructorOptions[]) => template,
+  setApplicationMenu: (template: electron.MenuItemConstructorOptions[]) => {
+    world.menu = template
   },
 }
-export const Menu = { buildFromTemplate: (template: unknown) => template, setApplicationMenu: () => {} }

@@ -22,6 +22,7 @@ import { lengthRequests } from './workroom/lengths.ts'
 import { measurementSetRequests } from './workroom/measurement-sets.ts'
 import { measureRequests } from './workroom/measures.ts'
 import { moneyPaperRequests } from './workroom/money-papers.ts'
+import { movingRequests } from './workroom/moving.ts'
 import { noteRequests } from './workroom/notes.ts'
 import { ownConstructionRequests } from './workroom/own-constructions.ts'
 import { paperRequests } from './workroom/papers.ts'
@@ -92,6 +93,7 @@ export const requests = [
   ...moneyPaperRequests,
   ...historyRequests,
   ...safekeepingRequests,
+  ...movingRequests,
   ...takingOutRequests,
   ...damagedRequests,
 ] as const

@@ -21,7 +21,13 @@ const TICKET_MS = 60_000
 const KEY_HEADER = 'x-ellwand-key'
 
 /** What is handed over, where it is no PDF. */
-const TYPES: Record<string, string> = { '.svg': 'image/svg+xml', '.zip': 'application/zip' }
+const TYPES: Record<string, string> = {
+  '.svg': 'image/svg+xml',
+  '.zip': 'application/zip',
+  '.sealed': 'application/octet-stream',
+}
+/** What a browser shows by itself; everything else is saved. */
+const SHOWN = /\.(pdf|svg)$/
 
 type Ticket = { path: string; name: string; until: number }
 
@@ -113,7 +119,7 @@ export async function serveLoopback(store: StoreHost, screen: string, port = 0):
     response.writeHead(200, {
       ...PAGE_HEADERS,
       'Content-Type': TYPES[extname(ticket.name)] ?? 'application/pdf',
-      'Content-Disposition': `${ticket.name.endsWith('.zip') ? 'attachment' : 'inline'}; filename="${ticket.name.replace(/[^\w.-]/g, '_')}"`,
+      'Content-Disposition': `${SHOWN.test(ticket.name) ? 'inline' : 'attachment'}; filename="${ticket.name.replace(/[^\w.-]/g, '_')}"`,
       'Cache-Control': 'no-store',
     })
     createReadStream(ticket.path).pipe(response)

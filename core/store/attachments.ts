@@ -1,18 +1,9 @@
 import { createHash } from 'node:crypto'
-import {
-  closeSync,
-  existsSync,
-  fsyncSync,
-  mkdirSync,
-  openSync,
-  readFileSync,
-  renameSync,
-  rmSync,
-  writeFileSync,
-} from 'node:fs'
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
+import { named } from './disk.ts'
 
 /**
  * Files of the store: each lies under the hash of its bytes and is never altered. A file is safely on disk
@@ -27,16 +18,8 @@ export function putAttachment(
   const path = attachmentPath(folder, hash, extension)
   if (existsSync(path) && hashOf(readFileSync(path)) === hash) return { hash, path }
   mkdirSync(folder, { recursive: true })
-  const draft = `${path}.part`
-  const file = openSync(draft, 'w')
-  try {
-    writeFileSync(file, bytes)
-    fsyncSync(file)
-  } finally {
-    closeSync(file)
-  }
-  renameSync(draft, path)
-  syncFolder(folder)
+  writeFileSync(`${path}.part`, bytes)
+  named(`${path}.part`, path)
   return { hash, path }
 }
 
@@ -54,17 +37,6 @@ export function readAttachment(folder: string, hash: string, extension: string):
     throw new Refusal(phrase('refusal.store.attachmentAltered', { path }))
   }
   return bytes
-}
-
-/** Makes the new name itself durable, where the system lets a folder be opened. */
-function syncFolder(folder: string): void {
-  if (process.platform === 'win32') return
-  const handle = openSync(folder, 'r')
-  try {
-    fsyncSync(handle)
-  } finally {
-    closeSync(handle)
-  }
 }
 
 /** Takes a file away for good. */

@@ -1,10 +1,11 @@
 import { existsSync, readFileSync, renameSync, rmSync, statSync } from 'node:fs'
 import { basename, dirname, join } from 'node:path'
 import Database from 'better-sqlite3'
+import { written } from './disk.ts'
 import { isDamage } from './faults.ts'
 import type { Db } from './open.ts'
 import { type BackupFile, backupsOf } from './safekeeping/files.ts'
-import { forgottenIn, noteWish, written } from './safekeeping/restore.ts'
+import { forgottenIn, noteWish } from './safekeeping/restore.ts'
 import { jsonColumns, type Salvaged } from './salvage.ts'
 
 /** A store that is damaged or gone, of which what was saved is open to be looked at. */

@@ -6,14 +6,17 @@ import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 import { conditionOf, type Damaged, goOnAsWished, savedFile } from './damaged.ts'
 import { isDamage, refusalOfFault } from './faults.ts'
+import { clearLeftovers } from './leftovers.ts'
 import { type Lock, lockStore } from './lock.ts'
 import { migrate } from './migrate.ts'
 import { readMigrations } from './migrations.ts'
 import { heldPlace, refuseMoved } from './moved.ts'
+import { leaveAsBackup } from './safekeeping/move.ts'
 import { forgetAgain, restoreAsWished } from './safekeeping/restore.ts'
 import { newestSound } from './salvage/copy.ts'
 import { salvage } from './salvage.ts'
 import * as schema from './schema.ts'
+import { folderOf, whereNow } from './whereabouts.ts'
 
 export type Db = BetterSQLite3Database<typeof schema> & { $client: Database.Database }
 
@@ -21,12 +24,18 @@ export type Db = BetterSQLite3Database<typeof schema> & { $client: Database.Data
 export type Store = {
   db: Db
   path: string
+  /** Where it is looked for: the same, unless it was put somewhere else. */
+  home: string
+  /** Where the migrations lie that it was brought up to date with. */
+  migrations: string
   /** Folder of the printed papers and other files, each named by its content. */
   attachments: string
   /** What there is instead of a store that is damaged or gone: then this one can be looked at, and nothing else. */
   damaged?: Damaged
   /** Runs one use case: all of it is kept, on disk, or nothing. */
   transaction<T>(work: () => T): T
+  /** From now on nothing is written here, for it is put into another folder; what it answers takes that back. */
+  leave(folder: string): () => void
   close(): void
 }
 
@@ -46,8 +55,11 @@ export const MIGRATIONS = join(import.meta.dirname, '../../migrations')
  * store, or it was written by a newer program
  */
 export function openStore(file: string, { now, migrations = MIGRATIONS }: OpenOptions): Store {
-  const path = placeOf(file)
+  const home = placeOf(file)
+  const path = whereNow(home)
   return locked(path, (lock) => {
+    if (path !== home) leaveAsBackup(home, now)
+    clearLeftovers(path, now)
     goOnAsWished(path)
     const forgotten = restoreAsWished(path)
     const condition = conditionOf(path)
@@ -56,7 +68,7 @@ export function openStore(file: string, { now, migrations = MIGRATIONS }: OpenOp
     const sqlite = connect(path)
     try {
       migrate(sqlite, readMigrations(migrations), () => backUp(sqlite, path, now))
-      const store = storeOf(sqlite, path, lock)
+      const store = storeOf(sqlite, { path, home, migrations, lock, now })
       forgetAgain(store.db, path, forgotten, now)
       return store
     } catch (error) {
@@ -82,7 +94,8 @@ export function openStoreOrSaved(file: string, options: OpenOptions): Store {
   }
 }
 
-function openSaved(path: string, missing: boolean, { now, migrations = MIGRATIONS }: OpenOptions): Store {
+function openSaved(home: string, missing: boolean, { now, migrations = MIGRATIONS }: OpenOptions): Store {
+  const path = whereNow(home)
   return locked(path, (lock) => {
     const target = savedFile(path)
     const saved = salvage(path, target, { now, shipped: readMigrations(migrations) })
@@ -90,9 +103,14 @@ function openSaved(path: string, missing: boolean, { now, migrations = MIGRATION
     return {
       db: drizzle(sqlite, { schema }),
       path,
+      home,
+      migrations,
       attachments: attachmentsOf(path),
       damaged: { path, missing, saved, backup: newestSound(path) },
       transaction: () => {
+        throw new Refusal(phrase('refusal.store.lookOnly'))
+      },
+      leave: () => {
         throw new Refusal(phrase('refusal.store.lookOnly'))
       },
       close: () => {
@@ -164,16 +182,28 @@ function backUp(sqlite: Database.Database, path: string, now: string): void {
   if (found !== 'ok') throw new Error(`the backup ${copy} is not sound: ${found}`)
 }
 
-function storeOf(sqlite: Database.Database, path: string, lock: Lock): Store {
+type Opened = Pick<Store, 'path' | 'home' | 'migrations'> & { lock: Lock; now: string }
+
+function storeOf(sqlite: Database.Database, { path, home, migrations, lock, now }: Opened): Store {
   const held = heldPlace(path)
+  let leftFor: string | undefined
   return {
     db: drizzle(sqlite, { schema }),
     path,
+    home,
+    migrations,
     attachments: attachmentsOf(path),
     transaction: (work) => {
       if (sqlite.inTransaction) throw new Error('a use case is one transaction, not two')
+      if (leftFor !== undefined) throw new Refusal(phrase('refusal.store.left', { folder: leftFor }))
       refuseMoved(sqlite, held)
       return sqlite.transaction(work).immediate()
+    },
+    leave: (folder) => {
+      leftFor = folder
+      return () => {
+        leftFor = undefined
+      }
     },
     close: () => {
       try {
@@ -183,6 +213,7 @@ function storeOf(sqlite: Database.Database, path: string, lock: Lock): Store {
         if (refusalOfFault(error) === undefined) throw error
       } finally {
         sqlite.close()
+        if (folderOf(home) !== dirname(path)) leaveAsBackup(path, now)
         lock.release()
       }
     },

@@ -1,16 +1,20 @@
-import { existsSync, mkdirSync } from 'node:fs'
-import { dirname, join } from 'node:path'
+import { existsSync, mkdirSync, rmSync } from 'node:fs'
+import { join } from 'node:path'
 import { z } from 'zod'
 import type { Store } from '../store/open.ts'
 import { backupFolder, backupsOf } from '../store/safekeeping/files.ts'
+import { forgetInBackups, forgottenStillIn } from '../store/safekeeping/forgotten.ts'
 import { backUp } from '../store/safekeeping/make.ts'
 import { previewOf, wishRestore } from '../store/safekeeping/restore.ts'
-import { filesToSeal, seal, unseal } from '../store/safekeeping/seal.ts'
+import { filesToSeal, seal } from '../store/safekeeping/seal.ts'
+import { unsealed } from '../store/safekeeping/unsealed.ts'
 import { findWorkroom } from '../store/workrooms.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 import * as inputs from './inputs.ts'
 import { request } from './request.ts'
+import { sentFile } from './sent-file.ts'
+import { removeTakenOut, takenOutFolder, takenOutName } from './taken-out.ts'
 
 const one = z.strictObject({ name: inputs.line(200).describe('as the list has it') })
 
@@ -19,9 +23,13 @@ export const safekeepingRequests = [
   request({
     name: 'backups.list',
     kind: 'query',
-    about: 'The backups of this store, the newest first, with what each was made for.',
+    about:
+      'The backups of this store, the newest first: what each was made for, and how many people it still holds who were forgotten since.',
     input: z.strictObject({}),
-    run: (_, { store }) => ({ backups: backupsOf(store.path) }),
+    run: (_, { store }) => ({
+      folder: backupFolder(store.path),
+      backups: backupsOf(store.path).map((one) => ({ ...one, forgotten: forgottenStillIn(store, one.name) })),
+    }),
   }),
   request({
     name: 'backup.make',
@@ -55,31 +63,51 @@ export const safekeepingRequests = [
     name: 'backup.seal',
     kind: 'job',
     about:
-      'Makes a backup with all papers and pictures into one file that only the passphrase opens, to take off-site. It lies in the folder `sealed` beside the store.',
+      'Makes a backup with all papers and pictures into one file that only the passphrase opens, to take off-site. It lies in the folder `taken-out` beside the store, in the place of the one before.',
     input: z.strictObject({ passphrase: z.string().max(1000) }),
-    run: async ({ passphrase }, { store, now, report }) => {
-      const { name } = await backUp(store, 'asked', now())
-      const folder = join(dirname(store.path), 'sealed')
+    run: async ({ passphrase }, { store, now, report, signal }) => {
+      const at = now()
+      const backup = await backUp(store, 'asked', at)
+      const name = takenOutName(store.path, at, 'sealed')
+      const folder = takenOutFolder(store.path)
       mkdirSync(folder, { recursive: true })
-      const path = join(folder, name.replace(/\.ellwand$/, '.sealed'))
-      const files = filesToSeal(join(backupFolder(store.path), name), store.attachments)
-      await seal(files, path, passphrase, (done) => report({ done, doing: 'seal' }))
-      return { path, files: files.length }
+      const files = filesToSeal(join(backupFolder(store.path), backup.name), store.attachments)
+      await seal(files, join(folder, name), passphrase, (done) => {
+        signal.throwIfAborted()
+        report({ done, doing: 'seal' })
+      })
+      removeTakenOut(store.path, name)
+      return { file: { id: name, name, path: join(folder, name) }, files: files.length }
     },
   }),
   request({
     name: 'backup.unseal',
     kind: 'job',
-    about: 'Opens a sealed backup into an empty folder, where the planner can be started with it.',
-    input: z.strictObject({
-      path: inputs.line(2000).describe('of the sealed file'),
-      folder: inputs.line(2000).describe('empty, or not there yet'),
-      passphrase: z.string().max(1000),
-    }),
-    run: async ({ path, folder, passphrase }) => {
-      if (!existsSync(path)) throw new Refusal(phrase('refusal.seal.missing', { path }), 'path')
-      return { files: unseal(path, folder, passphrase).length, folder }
+    about:
+      'Opens a sealed backup, the one at `path` or else the one that was sent: it comes among the backups, its papers and pictures to the others.',
+    input: z.strictObject({ path: inputs.line(2000).min(1).optional(), passphrase: z.string().max(1000) }),
+    run: async ({ path, passphrase }, { store, now }) => {
+      const sent = sentFile(store.path)
+      if (path === undefined && !existsSync(sent)) throw new Refusal(phrase('refusal.seal.notSent'))
+      if (path !== undefined && !existsSync(path))
+        throw new Refusal(phrase('refusal.seal.missing', { path }), 'path')
+      const backup = unsealed(path ?? sent, store, passphrase, now())
+      // A passphrase may be mistyped: what was sent stays until it is opened.
+      if (path === undefined) rmSync(sent, { force: true })
+      return { backup }
     },
+  }),
+  request({
+    name: 'backups.forget',
+    kind: 'job',
+    about: 'Takes whoever was forgotten since out of the backups too.',
+    input: z.strictObject({}),
+    run: async (_, { store, now, report, signal }) => ({
+      backups: await forgetInBackups(store, now(), (done) => {
+        signal.throwIfAborted()
+        report({ done, doing: 'forget' })
+      }),
+    }),
   }),
 ]
 

@@ -1,20 +1,19 @@
-import { closeSync, existsSync, mkdirSync, openSync, rmSync, statSync, writeSync } from 'node:fs'
+import { existsSync, mkdirSync, rmSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import { z } from 'zod'
 import { exportStore } from '../store/archive/export.ts'
 import { importArchive } from '../store/archive/import.ts'
-import { holdsNothing } from '../store/archive/tables.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 import { findableAnew } from './findable-anew.ts'
 import * as inputs from './inputs.ts'
 import { request } from './request.ts'
+import { MOST_SENT, received, sentFile } from './sent-file.ts'
 import { removeTakenOut, takenOutFolder, takenOutName } from './taken-out.ts'
 import { LISTS, listCsv } from './taking-out-lists.ts'
 
-/** Letters of base64 that are sent at once, of three quarters as many bytes; and the most that a file may come to, bytes. */
+/** Letters of base64 that are sent at once, of three quarters as many bytes. */
 const MOST_AT_ONCE = 1_048_576
-const MOST_SENT = 0xffffffff
 
 /** The workroom as a file to take along, its lists as tables, and bringing it into an empty workroom. */
 export const takingOutRequests = [
@@ -27,7 +26,7 @@ export const takingOutRequests = [
     run: async (_, context) => {
       const { store, now, report, signal } = context
       const at = now()
-      const name = takenOutName(store.path, at)
+      const name = takenOutName(store.path, at, 'zip')
       mkdirSync(takenOutFolder(store.path), { recursive: true })
       const path = join(takenOutFolder(store.path), name)
       const { bytes, missing } = await exportStore(store, path, {
@@ -39,18 +38,17 @@ export const takingOutRequests = [
     },
   }),
   request({
-    name: 'store.send',
+    name: 'file.send',
     kind: 'command',
     about:
-      'Sends a part of an archive that is to be brought in, in order, for shells whose page cannot say where a file lies. Only into an empty workroom.',
+      'Sends a part of a file that is to be brought in, in order, for shells whose page cannot say where a file lies.',
     input: z.strictObject({
       at: z.int().min(0).max(MOST_SENT).describe('bytes sent before it; from 0 it is another file'),
       data: z.base64().min(4).max(MOST_AT_ONCE),
     }),
-    run: ({ at, data }, { store }) => {
-      if (!holdsNothing(store.db.$client)) throw new Refusal(phrase('refusal.archive.notEmpty'))
-      return { bytes: received(sentFile(store.path), at, Buffer.from(data, 'base64')) }
-    },
+    run: ({ at, data }, { store }) => ({
+      bytes: received(sentFile(store.path), at, Buffer.from(data, 'base64')),
+    }),
   }),
   request({
     name: 'store.import',
@@ -84,21 +82,4 @@ export const takingOutRequests = [
   }),
 ]
 
-/** What has been sent of an archive so far. */
-const sentFile = (store: string): string => `${store}.sent.part`
-
 const isFile = (path: string): boolean => existsSync(path) && statSync(path).isFile()
-
-/** Writes a part where it belongs; answers how many bytes there are now. */
-function received(path: string, at: number, bytes: Uint8Array): number {
-  const here = existsSync(path) ? statSync(path).size : 0
-  if (at !== 0 && at !== here) throw new Refusal(phrase('refusal.archive.order'), 'at')
-  if (at + bytes.length > MOST_SENT) throw new Refusal(phrase('refusal.archive.tooLarge'))
-  const file = openSync(path, at === 0 ? 'w' : 'a')
-  try {
-    for (let done = 0; done < bytes.length; ) done += writeSync(file, bytes, done)
-  } finally {
-    closeSync(file)
-  }
-  return at + bytes.length
-}

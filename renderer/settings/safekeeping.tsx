@@ -3,10 +3,10 @@ import { printDate } from '../../core/words/dates.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { ActForm, Acts } from '../parts/acts.tsx'
 import { Button } from '../parts/button.tsx'
-import { TextField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
-import { useTyped } from '../parts/typed.ts'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
+import { Move } from './move.tsx'
+import { Seal, Unseal } from './sealed.tsx'
 
 type Backup = OutputOf<'backups.list'>['backups'][number]
 
@@ -17,12 +17,24 @@ export function Safekeeping({ onRestored }: { onRestored: () => void }) {
   const doing = useDoing()
   const [said, setSaid] = useState('')
   const { value, refused, reload } = useQuery('backups.list', {})
+  const percent = ({ done }: { done: number }) =>
+    setSaid(tell('safe.percent', { percent: Math.round(100 * done) }))
   const make = () =>
     doing.run(async () => {
-      await workroom.ask('backup.make', {})
+      await workroom.ask('backup.make', {}, percent)
       setSaid(tell('safe.made'))
       reload()
     })
+  const forget = () =>
+    doing.run(async () => {
+      const { backups } = await workroom.ask('backups.forget', {}, percent)
+      setSaid(tell('safe.forget.done', { count: backups }))
+      reload()
+    })
+  const sayAnew = (sentence: string) => {
+    setSaid(sentence)
+    reload()
+  }
   return (
     <section className="sheet stack">
       <h2>{tell('safe.title')}</h2>
@@ -36,21 +48,31 @@ export function Safekeeping({ onRestored }: { onRestored: () => void }) {
         acts={[
           {
             ...{ id: 'seal', words: tell('safe.seal') },
-            form: (close) => (
-              <Seal
-                close={close}
-                onSealed={(path) => {
-                  setSaid(tell('safe.seal.done', { path }))
-                  reload()
-                }}
-              />
-            ),
+            form: (close) => <Seal close={close} onSealed={sayAnew} />,
+          },
+          {
+            ...{ id: 'unseal', words: tell('safe.unseal') },
+            form: (close) => <Unseal close={close} onOpened={sayAnew} />,
+          },
+          {
+            ...{ id: 'move', words: tell('safe.move') },
+            form: (close) => <Move {...{ close, onMoved: onRestored }} />,
           },
         ]}
       />
       <p role="status">{said}</p>
       <Refusal sentence={doing.refused?.message ?? refused} />
       {value?.backups.length === 0 ? <p>{tell('safe.none')}</p> : null}
+      {value?.backups.some(({ forgotten }) => (forgotten ?? 0) > 0) ? (
+        <>
+          <p>{tell('safe.forget.about')}</p>
+          <div className="row">
+            <Button busy={doing.busy} onPress={() => void forget()}>
+              {tell('safe.forget')}
+            </Button>
+          </div>
+        </>
+      ) : null}
       <ul className="entries life">
         {value?.backups.map((backup) => (
           <Kept key={backup.name} backup={backup} onRestored={onRestored} />
@@ -63,7 +85,7 @@ export function Safekeeping({ onRestored }: { onRestored: () => void }) {
 function Kept({ backup, onRestored }: { backup: Backup; onRestored: () => void }) {
   const { reader } = useHouse()
   const tell = useTell()
-  const { at, why, bytes } = backup
+  const { at, why, bytes, forgotten } = backup
   const moment = new Date(at)
   const when = tell('safe.when', {
     day: printDate(at.slice(0, 10), reader.locale),
@@ -78,6 +100,7 @@ function Kept({ backup, onRestored }: { backup: Backup; onRestored: () => void }
           {tell(`safe.why.${why}`)} · {tell('safe.size', { size })}
         </span>
       </p>
+      {forgotten !== null && forgotten > 0 ? <p>{tell('safe.forgotten', { count: forgotten })}</p> : null}
       <Acts
         plain
         acts={[
@@ -136,31 +159,6 @@ function GoBack({ backup: { name }, when, close, onRestored }: GoBackProps) {
         </tbody>
       </table>
       <p>{tell('safe.sure')}</p>
-    </ActForm>
-  )
-}
-
-/** A copy that only a passphrase opens. */
-function Seal({ close, onSealed }: { close: () => void; onSealed: (path: string) => void }) {
-  const { workroom } = useHouse()
-  const tell = useTell()
-  const { typed, field } = useTyped({ passphrase: '', again: '' })
-  return (
-    <ActForm
-      label={tell('safe.seal')}
-      keep={tell('safe.seal.keep')}
-      close={close}
-      work={async () => {
-        if (typed.passphrase !== typed.again) throw new Error(tell('safe.seal.differ'))
-        const { path } = await workroom.ask('backup.seal', { passphrase: typed.passphrase })
-        onSealed(path)
-      }}
-    >
-      <p className="quiet">{tell('safe.seal.about')}</p>
-      <div className="columns">
-        <TextField label={tell('safe.seal.passphrase')} type="password" required {...field('passphrase')} />
-        <TextField label={tell('safe.seal.again')} type="password" required {...field('again')} />
-      </div>
     </ActForm>
   )
 }

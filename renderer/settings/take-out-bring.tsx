@@ -1,11 +1,8 @@
 import { useRef, useState } from 'react'
-import { base64Of } from '../parts/base64.ts'
 import { Button } from '../parts/button.tsx'
 import { Refusal } from '../parts/refusal.tsx'
+import { sendFile } from '../parts/send-file.ts'
 import { useDoing, useHouse, useTell } from '../workroom.tsx'
-
-/** Bytes that are sent at once: a million letters of base64, which any shell takes. */
-const AT_ONCE = 786_432
 
 /** Brings a workroom that was taken along into this one, which holds nothing yet. */
 export function BringAlong({ onBrought }: { onBrought: () => void }) {
@@ -18,10 +15,7 @@ export function BringAlong({ onBrought }: { onBrought: () => void }) {
   const bring = (chosen: File) =>
     doing
       .run(async () => {
-        for (let at = 0; at < chosen.size; at += AT_ONCE) {
-          setSaid(tell('take.bring.sending', percent(at / chosen.size)))
-          await workroom.ask('store.send', { at, data: await base64Of(chosen.slice(at, at + AT_ONCE)) })
-        }
+        await sendFile(workroom, chosen, (done) => setSaid(tell('take.bring.sending', percent(done))))
         await workroom.ask('store.import', {}, ({ done }) =>
           setSaid(tell('take.bring.taking', percent(done))),
         )

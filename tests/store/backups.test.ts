@@ -147,20 +147,3 @@ describe('going back', () => {
     open.close()
   })
 })
-
-test('a sealed copy is made of the book as it is, and opens as a store with all that is in it', async () => {
-  const folder = scratch()
-  const store = newStore(folder)
-  const room = workroom(store)
-  await room.done('client.add', { name: 'Łucja Ōrme' })
-  const passphrase = 'madder, woad and weld'
-  const { path } = await room.done<{ path: string }>('backup.seal', { passphrase })
-  const into = join(folder, 'elsewhere')
-  expect((await room.refusal('backup.unseal', { path: `${path}.not`, folder: into, passphrase })).field).toBe(
-    'path',
-  )
-  await room.done('backup.unseal', { path, folder: into, passphrase })
-  const opened = openStore(join(into, 'book.ellwand'), { now: '2026-03-03T12:00:00.000Z' })
-  expect(opened.db.$client.prepare('SELECT name FROM client').pluck().all()).toEqual(['Łucja Ōrme'])
-  opened.close()
-})

@@ -13,7 +13,7 @@ type Room = Awaited<ReturnType<typeof fullWorkroom>>
 /** Sends a file in parts of so many bytes. */
 async function sent(room: Pick<Room, 'done'>, bytes: Buffer, atOnce: number) {
   for (let at = 0; at < bytes.length; at += atOnce)
-    await room.done('store.send', { at, data: bytes.subarray(at, at + atOnce).toString('base64') })
+    await room.done('file.send', { at, data: bytes.subarray(at, at + atOnce).toString('base64') })
 }
 
 /** A list as rows of cells (RFC 4180). */
@@ -62,16 +62,17 @@ describe('the workroom taken along', () => {
     expect(await find(other)).toBe(await find(room))
     expect(await find(other)).toBeGreaterThan(0)
     expect(readdirSync(join(other.store.path, '..')).filter((name) => name.includes('.part'))).toEqual([])
-    expect((await other.refusal('store.send', { at: 0, data: 'AAAA' })).code).toBe('refusal.archive.notEmpty')
+    await other.done('file.send', { at: 0, data: 'AAAA' })
+    expect((await other.refusal('store.import')).code).toBe('refusal.archive.notEmpty')
   })
 
   test('is asked for anew when a part is missing, too large, or the file is another', async () => {
     const { refusal, done, store } = workroom()
     expect((await refusal('store.import')).code).toBe('refusal.archive.notSent')
-    await done('store.send', { at: 0, data: 'AAAA' })
-    expect((await refusal('store.send', { at: 6, data: 'AAAA' })).code).toBe('refusal.archive.order')
-    expect(await done('store.send', { at: 3, data: 'AAAA' })).toEqual({ bytes: 6 })
-    for (const data of ['!', 'AAA', 'A'.repeat(1_048_580), '']) await refusal('store.send', { at: 0, data })
+    await done('file.send', { at: 0, data: 'AAAA' })
+    expect((await refusal('file.send', { at: 6, data: 'AAAA' })).code).toBe('refusal.archive.order')
+    expect(await done('file.send', { at: 3, data: 'AAAA' })).toEqual({ bytes: 6 })
+    for (const data of ['!', 'AAA', 'A'.repeat(1_048_580), '']) await refusal('file.send', { at: 0, data })
     expect((await refusal('store.import')).code).toBe('refusal.archive.other')
     expect(existsSync(`${store.path}.sent.part`)).toBe(false)
     const path = join(scratch(), 'none.zip')

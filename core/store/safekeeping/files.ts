@@ -8,6 +8,8 @@ export const BACKUP_REASONS = [
   'asked',
   'before-restore',
   'before-update',
+  'before-moving',
+  'unsealed',
   'moved',
 ] as const
 export type BackupReason = (typeof BACKUP_REASONS)[number]

@@ -1,7 +1,8 @@
-import { closeSync, fsyncSync, mkdirSync, openSync, renameSync, rmSync } from 'node:fs'
+import { mkdirSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import Database from 'better-sqlite3'
-import type { Store } from '../open.ts'
+import { named } from '../disk.ts'
+import type { Db, Store } from '../open.ts'
 import { type BackupFile, type BackupReason, backupFolder, backupName, backupsOf } from './files.ts'
 import { keptBackups } from './retention.ts'
 
@@ -26,21 +27,29 @@ export async function backUp(
   const name = backupName(path, why, now)
   const part = join(folder, `${name}.part`)
   try {
-    await db.$client.backup(part, {
-      progress: ({ totalPages, remainingPages }) => {
-        report(totalPages === 0 ? 0 : 1 - remainingPages / totalPages)
-        return PAGES_AT_ONCE
-      },
-    })
-    checkCopy(part)
-    synced(part)
-    renameSync(part, join(folder, name))
+    await copyWhole(db, part, report)
+    named(part, join(folder, name))
   } catch (error) {
     rmSync(part, { force: true })
     throw error
   }
   prune(path, now)
   return backupsOf(path).find((one) => one.name === name)!
+}
+
+/**
+ * Copies a store as it is into a file that stands alone, and checks it.
+ *
+ * @throws Error when the copy is not sound
+ */
+export async function copyWhole(db: Db, to: string, report: (done: number) => void): Promise<void> {
+  await db.$client.backup(to, {
+    progress: ({ totalPages, remainingPages }) => {
+      report(totalPages === 0 ? 0 : 1 - remainingPages / totalPages)
+      return PAGES_AT_ONCE
+    },
+  })
+  checkCopy(to)
 }
 
 /** A copy stands alone, without files of a journal beside it, and is sound. */
@@ -53,12 +62,6 @@ function checkCopy(path: string): void {
   } finally {
     copy.close()
   }
-}
-
-function synced(path: string): void {
-  const file = openSync(path, 'r+')
-  fsyncSync(file)
-  closeSync(file)
 }
 
 /** What was asked for, or made before something risky, stays for a day beside those of the hours. */

@@ -1,18 +1,9 @@
-import {
-  closeSync,
-  copyFileSync,
-  existsSync,
-  fsyncSync,
-  openSync,
-  readFileSync,
-  renameSync,
-  rmSync,
-  writeFileSync,
-} from 'node:fs'
-import { join } from 'node:path'
+import { copyFileSync, existsSync, readFileSync, renameSync, rmSync } from 'node:fs'
+import { dirname, join } from 'node:path'
 import Database from 'better-sqlite3'
 import { phrase } from '../../words/phrase.ts'
 import { Refusal } from '../../words/refusal.ts'
+import { synced, syncFolder, written } from '../disk.ts'
 import { forgetClient } from '../forget.ts'
 import type { Db } from '../open.ts'
 import { backupFolder, backupsOf } from './files.ts'
@@ -105,6 +96,7 @@ export function restoreAsWished(store: string): string[] {
     // The journal belongs to the file that goes.
     for (const ending of ['-wal', '-shm']) rmSync(store + ending, { force: true })
     renameSync(part, store)
+    syncFolder(dirname(store))
   }
   return forgotten
 }
@@ -115,16 +107,4 @@ export function forgetAgain(db: Db, store: string, forgotten: readonly string[],
   for (const id of forgotten)
     if (known.get(id) !== undefined) db.$client.transaction(() => forgetClient(db, id, at)).immediate()
   rmSync(wishOf(store), { force: true })
-}
-
-export function written(path: string, text: string): void {
-  writeFileSync(`${path}.part`, text)
-  synced(`${path}.part`)
-  renameSync(`${path}.part`, path)
-}
-
-function synced(path: string): void {
-  const file = openSync(path, 'r+')
-  fsyncSync(file)
-  closeSync(file)
 }

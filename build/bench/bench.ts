@@ -14,6 +14,7 @@ import { entriesOf } from '../../core/sew/work.ts'
 import { DEFAULT_SETTINGS } from '../../core/workroom/default-settings.ts'
 import { middlingBody as body, stratifiedBodies } from './bodies.ts'
 import { paperTimings } from './papers.ts'
+import { safekeepingTimings } from './safekeeping.ts'
 import { scaleTimings } from './scale.ts'
 import { screenTimings } from './screen.ts'
 import { type Timing, timed } from './timing.ts'
@@ -106,6 +107,7 @@ const timings: Timing[] = [
 for (const one of CONSTRUCTIONS)
   timings.push(timed(`draft, ${one.id}`, stratifiedBodies, (stratified) => one.draft(stratified, {}, 'mm')))
 timings.push(...(await paperTimings()), ...(await screenTimings()), ...(await scaleTimings()))
+timings.push(...(await safekeepingTimings()))
 // An alteration is cut from nothing.
 const cut = CONSTRUCTIONS.filter((one) => one.draft(body, {}, 'mm').pieces.length > 0)
 const cloths = cut.map((construction) => {

@@ -113,6 +113,6 @@ export type OutputOf<N extends RequestName> = Awaited<ReturnType<Entry<N>['run']
 
 export { type Answer, answer } from './workroom/answer.ts'
 export { documentFile, documentPath } from './workroom/printing.ts'
-export type { Context, Kind, LaySearched, LaySearchLimits, Progress, Request } from './workroom/request.ts'
+export type { Context, LaySearched, LaySearchLimits, Progress } from './workroom/request.ts'
 export { backUpIfDue } from './workroom/safekeeping.ts'
 export { readerOf } from './workroom/settings.ts'

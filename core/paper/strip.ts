@@ -51,9 +51,6 @@ export const silent = (strip: Strip): Strip => ({
   marks: strip.marks.map((mark) => ({ ...mark, tag: null })),
 })
 
-export const heightOf = (strips: readonly Strip[]): number =>
-  strips.reduce((sum, strip, i) => sum + strip.height + (i === 0 ? 0 : strip.before), 0)
-
 /** Strips stacked into one that is never broken, their space between them kept. */
 export function stacked(strips: readonly Strip[]): { height: number; marks: Mark[] } {
   const marks: Mark[] = []

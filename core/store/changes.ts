@@ -44,7 +44,3 @@ export function changesSince(db: Db, entity: string, since: string): Touched[] {
       return found.filter(({ at }) => at > since)
   }
 }
-
-/** When something was last changed; undefined when nothing ever was. */
-export const lastChangeAt = (db: Db): string | undefined =>
-  db.select({ at: change.at }).from(change).orderBy(desc(change.id)).limit(1).get()?.at

@@ -72,14 +72,3 @@ export const insertLaidAgain = (db: Db, row: typeof laidAgain.$inferInsert): Lai
 /** The lay of a garment on the cloth as it was measured after the wash: the latest one. */
 export const laidAgainFor = (db: Db, garmentId: string): LaidAgainRow | undefined =>
   db.select().from(laidAgain).where(eq(laidAgain.garmentId, garmentId)).orderBy(desc(laidAgain.id)).get()
-
-/** Which garments were measured again after the wash. */
-export const laidAgainAmong = (db: Db, garmentIds: readonly string[]): Set<string> =>
-  new Set(
-    db
-      .select({ id: laidAgain.garmentId })
-      .from(laidAgain)
-      .where(inArray(laidAgain.garmentId, [...garmentIds]))
-      .all()
-      .map(({ id }) => id),
-  )

@@ -101,6 +101,7 @@ export const requests = [
 export type { Places, Strip } from './lay/strip.ts'
 export type { Manner } from './lay/types.ts'
 export { takeFontsFrom } from './paper/fonts.ts'
+export { lookThrough } from './store/damaged.ts'
 export { idMaker } from './store/ids.ts'
 export { openStore, openStoreOrSaved, type Store } from './store/open.ts'
 

@@ -8,6 +8,7 @@ import {
   backUpIfDue,
   type Context,
   documentFile,
+  lookThrough,
   openStoreOrSaved,
   readerOf,
   requests,
@@ -61,13 +62,21 @@ const FIRST = 10_000
 const HOUR = 3_600_000
 let bells: NodeJS.Timeout[] = []
 
-/** Makes backups of an open store by itself. One that fails is told on the console, and work goes on. */
+/**
+ * Makes backups of an open store by itself, and looks through a large one. What fails is told on the console, and work goes
+ * on.
+ */
 function ringFor(open: Store): void {
   const make = (why: 'start' | 'hourly') =>
     backUpIfDue(open, why, new Date().toISOString()).catch((error: unknown) => {
       if (store === open) console.error(error)
     })
-  bells = [setTimeout(() => void make('start'), FIRST), setInterval(() => void make('hourly'), HOUR)]
+  const look = () =>
+    lookThrough(open).catch((error: unknown) => {
+      if (store === open) console.error(error)
+    })
+  const first = () => void make('start').then(look)
+  bells = [setTimeout(first, FIRST), setInterval(() => void make('hourly'), HOUR)]
 }
 
 function shut(): void {

@@ -17,6 +17,7 @@ import { paperTimings } from './papers.ts'
 import { safekeepingTimings } from './safekeeping.ts'
 import { scaleTimings } from './scale.ts'
 import { screenTimings } from './screen.ts'
+import { startTimings } from './start.ts'
 import { type Timing, timed } from './timing.ts'
 
 /** `npm run bench [-- --json]`: how long the computation takes on this machine. */
@@ -107,7 +108,7 @@ const timings: Timing[] = [
 for (const one of CONSTRUCTIONS)
   timings.push(timed(`draft, ${one.id}`, stratifiedBodies, (stratified) => one.draft(stratified, {}, 'mm')))
 timings.push(...(await paperTimings()), ...(await screenTimings()), ...(await scaleTimings()))
-timings.push(...(await safekeepingTimings()))
+timings.push(...(await safekeepingTimings()), ...(await startTimings()))
 // An alteration is cut from nothing.
 const cut = CONSTRUCTIONS.filter((one) => one.draft(body, {}, 'mm').pieces.length > 0)
 const cloths = cut.map((construction) => {

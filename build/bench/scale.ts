@@ -18,10 +18,7 @@ export async function scaleTimings(): Promise<Timing[]> {
   const folder = mkdtempSync(join(tmpdir(), 'ellwand-scale-'))
   const file = join(folder, 'workroom.ellwand')
   try {
-    const first = openStore(file, { now: new Date().toISOString() })
-    const made = await asker(shellContext(first, () => {}))<Made>('workroom.sample')
-    fill(first.db.$client, made)
-    first.close()
+    const made = await yearsOfWork(file)
     const opened = performance.now()
     const store = openStore(file, { now: new Date().toISOString() })
     const opening = performance.now() - opened
@@ -43,6 +40,15 @@ export async function scaleTimings(): Promise<Timing[]> {
   } finally {
     rmSync(folder, { recursive: true, force: true })
   }
+}
+
+/** Makes a store of many years of work. */
+export async function yearsOfWork(file: string): Promise<Made> {
+  const store = openStore(file, { now: new Date().toISOString() })
+  const made = await asker(shellContext(store, () => {}))<Made>('workroom.sample')
+  fill(store.db.$client, made)
+  store.close()
+  return made
 }
 
 type Made = { clients: string[]; cloths: string[]; measurementSets: string[]; commission: string }

@@ -1,5 +1,6 @@
 import { existsSync, readFileSync, renameSync, rmSync, statSync } from 'node:fs'
 import { basename, dirname, join } from 'node:path'
+import { setImmediate } from 'node:timers/promises'
 import Database from 'better-sqlite3'
 import { written } from './disk.ts'
 import { isDamage } from './faults.ts'
@@ -27,6 +28,8 @@ export function conditionOf(path: string): Condition {
     if (tables.length === 0) return begun
     if (!tables.includes('migration') || db.pragma('quick_check(1)', { simple: true }) !== 'ok')
       return 'damaged'
+    if (existsSync(markOf(path))) return 'damaged'
+    if (sizeOf(path) > LOOKED_THROUGH_AT_ONCE) return 'sound'
     return tables.some((table) => hasBrokenJson(db!, table)) ? 'damaged' : 'sound'
   } catch (error) {
     if (isDamage(error)) return 'damaged'
@@ -38,14 +41,51 @@ export function conditionOf(path: string): Condition {
 
 const sizeOf = (path: string): number => (existsSync(path) ? statSync(path).size : 0)
 
+/** A store that is larger, bytes, is looked through while one works in it: its texts would hold up the start. */
+const LOOKED_THROUGH_AT_ONCE = 32_000_000
+/** Rows that are looked through before others get their turn. */
+const ROWS_AT_ONCE = 200
+
+/** Beside a store in which something broken was found while it was open: how it is opened next. */
+const markOf = (path: string): string => `${path}.broken`
+
+/**
+ * Looks through what is too much to be looked through when a large store is opened. Where something is broken that is
+ * written down, and it is opened as a damaged one next.
+ *
+ * @returns whether all is sound
+ */
+export async function lookThrough({ db: { $client }, path }: { db: Db; path: string }): Promise<boolean> {
+  if (sizeOf(path) <= LOOKED_THROUGH_AT_ONCE) return true
+  const tables = $client
+    .prepare("SELECT name FROM sqlite_master WHERE type = 'table'")
+    .pluck()
+    .all() as string[]
+  for (const table of tables.filter((one) => jsonColumns(one).length > 0)) {
+    const last = ($client.prepare(`SELECT max(rowid) FROM "${table}"`).pluck().get() as number | null) ?? 0
+    for (let from = 0; from <= last; from += ROWS_AT_ONCE) {
+      if (hasBrokenJson($client, table, { from, to: from + ROWS_AT_ONCE })) {
+        written(markOf(path), `${table}\n`)
+        return false
+      }
+      await setImmediate()
+    }
+  }
+  return true
+}
+
+type Between = { from: number; to: number }
+
 /** A letter that has changed within a text is nothing to SQLite, but no list that holds such an entry could be shown. */
-function hasBrokenJson(db: Database.Database, table: string): boolean {
+function hasBrokenJson(db: Database.Database, table: string, rows?: Between): boolean {
   const there = new Set(db.prepare('SELECT name FROM pragma_table_info(?)').pluck().all(table))
   const broken = jsonColumns(table).flatMap((name) =>
     there.has(name) ? [`("${name}" IS NOT NULL AND NOT json_valid("${name}"))`] : [],
   )
   if (broken.length === 0) return false
-  return db.prepare(`SELECT 1 FROM "${table}" WHERE ${broken.join(' OR ')} LIMIT 1`).get() !== undefined
+  const within = rows === undefined ? '' : `rowid BETWEEN ${rows.from} AND ${rows.to} AND `
+  const sql = `SELECT 1 FROM "${table}" WHERE ${within}(${broken.join(' OR ')}) LIMIT 1`
+  return db.prepare(sql).get() !== undefined
 }
 
 /** Where what was saved of a damaged store is written. */
@@ -84,4 +124,5 @@ function putAside(path: string, at: string): void {
   )
   for (const ending of ['', '-wal']) if (existsSync(path + ending)) renameSync(path + ending, aside + ending)
   rmSync(`${path}-shm`, { force: true })
+  rmSync(markOf(path), { force: true })
 }

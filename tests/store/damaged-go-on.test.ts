@@ -4,7 +4,7 @@ import Database from 'better-sqlite3'
 import { describe, expect, test } from 'vitest'
 import { listClients } from '../../core/store/clients.ts'
 import { backUp } from '../../core/store/safekeeping/make.ts'
-import { openStore, openStoreOrSaved } from '../../core/workroom.ts'
+import { lookThrough, openStore, openStoreOrSaved } from '../../core/workroom.ts'
 import { agreedWork, gbp } from '../support/agreed-work.ts'
 import { refused } from '../support/refused.ts'
 import { NOON, newStore, scratch, workroom } from '../support/store.ts'
@@ -52,6 +52,30 @@ const lookedAt = async (path: string) => {
   const { damaged } = await room.done<Described>('damaged.describe')
   return { ...room, damaged: damaged! }
 }
+
+test('a large book is looked through while it is open, and what is found is known when it is opened next', async () => {
+  const room = await agreedWork()
+  await room.accepted()
+  const put = room.store.db.$client.prepare(
+    "INSERT INTO sheet (id, kind, name, hash, bytes, pages, created_at) VALUES (?, 'measuringSheet', ?, ?, 1, 1, '2024-01-01')",
+  )
+  const long = 'x'.repeat(1_000_000)
+  for (let i = 0; i < 40; i++) put.run(`s${i}`, long, `${i}`)
+  expect(await lookThrough(room.store)).toBe(true)
+  const { path } = room.store
+  room.store.close()
+  spoil(path, '{"version"')
+  const opened = openStore(path, at)
+  expect(await lookThrough(opened)).toBe(false)
+  opened.close()
+  expect(refused(() => openStore(path, at)).code).toBe('refusal.store.damaged')
+  const saved = await lookedAt(path)
+  await saved.done('damaged.goOn', { with: 'saved' })
+  saved.store.close()
+  const again = openStore(path, at)
+  expect(await lookThrough(again)).toBe(true)
+  again.close()
+})
 
 describe('a damaged book', () => {
   test('is not opened to be written in, and says so', async () => {

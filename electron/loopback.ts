@@ -17,6 +17,10 @@ import type { StoreHost } from './store-host.ts'
 export type Loopback = { server: Server; port: number; address: string; close(): Promise<void> }
 
 const BODY_LIMIT = 2_000_000
+/** A request that is sent more slowly than this is dropped, ms; a page on this machine has no reason to. */
+const PATIENCE = { headersTimeout: 4000, requestTimeout: 8000, connectionsCheckingInterval: 1000 }
+/** So many connections at once; a browser opens six for a page, and keeps one for news of jobs. */
+const MOST_CONNECTIONS = 200
 const TICKET_MS = 60_000
 const KEY_HEADER = 'x-ellwand-key'
 
@@ -38,18 +42,26 @@ export async function serveLoopback(store: StoreHost, screen: string, port = 0):
   let opening: string | undefined = newKey()
   const tickets = new Map<string, Ticket>()
 
-  const server = createServer((request, response) => {
+  const server = createServer(PATIENCE, (request, response) => {
     handle(request, response).catch((error) => {
+      // Whoever hung up in the middle of a request is no fault of the planner, and hears no answer.
+      if (!request.complete) {
+        response.destroy()
+        return
+      }
       console.error(error)
       if (!response.headersSent) refuse(response, 500)
       else response.destroy()
     })
   })
 
+  server.maxConnections = MOST_CONNECTIONS
+
   async function handle(request: IncomingMessage, response: ServerResponse): Promise<void> {
     const { port: own } = server.address() as { port: number }
     if (!comesFromHere(request, own)) return refuse(response, 403)
-    const path = new URL(request.url ?? '/', 'http://planner').pathname
+    const path = pathOf(request)
+    if (path === undefined) return refuse(response, 400)
     if (request.method === 'GET')
       return path.startsWith('/paper/') ? paper(path.slice(7), response) : page(path, response)
     if (request.method !== 'POST') return refuse(response, 405)
@@ -150,13 +162,17 @@ export async function serveLoopback(store: StoreHost, screen: string, port = 0):
 }
 
 /** Whether a request names this server, and no other page or site stands behind it. */
-function comesFromHere({ headers }: IncomingMessage, port: number): boolean {
+function comesFromHere({ headers, headersDistinct }: IncomingMessage, port: number): boolean {
   const host = `127.0.0.1:${port}`
-  if (headers.host !== host) return false
+  if (headersDistinct.host?.length !== 1 || headers.host !== host) return false
   if (headers.origin !== undefined && headers.origin !== `http://${host}`) return false
   const site = headers['sec-fetch-site']
   return site === undefined || site === 'same-origin' || site === 'none'
 }
+
+/** What is asked for, without what comes after a question mark; undefined where it is no address. */
+const pathOf = ({ url = '/' }: IncomingMessage): string | undefined =>
+  url.startsWith('/') ? URL.parse(url, 'http://planner')?.pathname : undefined
 
 function same(given: string | string[] | undefined, key: string): boolean {
   if (typeof given !== 'string') return false

@@ -62,6 +62,10 @@ function send({
     request.end(method === 'GET' ? undefined : body)
   })
 }
+/** Names by which a page elsewhere, or somebody who rules over names, could lead a browser here. */
+const HOSTS = ['localhost', 'planner.example', '127.0.0.1.planner.example', '127.1', '0.0.0.0', '[::1]'].map(
+  (name) => `${name}:PORT`,
+)
 const LIST = JSON.stringify({ name: 'clients.list', payload: {} })
 
 describe('the planner on loopback', () => {
@@ -76,6 +80,17 @@ describe('the planner on loopback', () => {
     ['a wrong key', { headers: { 'x-ellwand-key': 'x'.repeat(43) } }],
     ['the key as a cookie only', { headers: { cookie: 'ellwand-key=KEY; key=KEY' } }],
     ['another host by name', { headers: { host: 'planner.example', 'x-ellwand-key': 'KEY' } }],
+    ...HOSTS.flatMap<[string, Sent]>((host) => [
+      [`a name that was made to lead here, ${host}`, { headers: { host, 'x-ellwand-key': 'KEY' } }],
+      [`the page asked for as ${host}`, { method: 'GET', path: '/', headers: { host } }],
+    ]),
+    [
+      'a whole address for a path',
+      { path: 'http://127.0.0.1:PORT/ask', headers: { 'x-ellwand-key': 'KEY' } },
+    ],
+    ['an address that is none', { path: '//:', headers: { 'x-ellwand-key': 'KEY' } }],
+    ['a method of its own', { method: 'PUT', headers: { 'x-ellwand-key': 'KEY' } }],
+    ['a question before the question', { method: 'OPTIONS', headers: { 'x-ellwand-key': 'KEY' } }],
     ['another port in its host', { headers: { host: '127.0.0.1:1', 'x-ellwand-key': 'KEY' } }],
     [
       'the origin of another local server',
@@ -103,7 +118,10 @@ describe('the planner on loopback', () => {
   ])('gives nothing to %s', async (_, sent) => {
     const opening = server.address.split('#')[1]!
     const filled = JSON.parse(
-      JSON.stringify(sent).replaceAll('KEY', key).replaceAll('OPENING', opening),
+      JSON.stringify(sent)
+        .replaceAll('KEY', key)
+        .replaceAll('OPENING', opening)
+        .replaceAll('PORT', String(server.port)),
     ) as Sent
     const got = await send(filled).catch(() => ({ status: 0, text: '' }))
     expect(got.status === 0 || got.status >= 400).toBe(true)

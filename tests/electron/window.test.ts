@@ -1,11 +1,11 @@
 import { spawnSync } from 'node:child_process'
-import { chmodSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
+import { chmodSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
-import { join, resolve } from 'node:path'
+import { dirname, join, resolve } from 'node:path'
 import { afterAll, describe, expect, test } from 'vitest'
 import { binaryIn, hasDisplay } from '../../electron/electron-binary.ts'
 import { dataFolder } from '../../electron/places.ts'
-import { scratch } from '../support/store.ts'
+import { newStore, scratch } from '../support/store.ts'
 
 type Answer = { ok: boolean; result?: Record<string, unknown>; error?: { code: string; message: string } }
 type Found = Record<string, unknown> & {
@@ -120,7 +120,7 @@ describe('the planner’s own window, main and preload run for real', () => {
     expect(found.told).toEqual([expect.stringMatching(/^Something went wrong in the planner: What was kept/)])
     expect(found.log).toMatch(/ uncaught TypeError E_SECRET drive\.ts:|attack\.ts:/)
     expect(found.log).toMatch(/ unhandled string\n/)
-    expect(found.log).not.toMatch(/Secret|97|\/home|Ada|clients\.list/)
+    expect(found.log).not.toMatch(/Secret|97 cm|\/home|Ada|clients\.list/)
   })
 
   test('opens a page again that breaks down or is stuck, and gives up when it always does', () => {
@@ -153,12 +153,23 @@ describe('the planner’s own window, main and preload run for real', () => {
     expect(drive(folder, glance).opened).toEqual({ width: 1280, height: 800, maximized: false })
   })
 
-  test('says so when the workroom cannot be opened', () => {
-    const folder = scratch()
-    writeFileSync(join(folder, 'workroom.ellwand'), 'not a store '.repeat(500))
+  test('says so when another window or program has the workroom open, and leaves it alone', () => {
+    const store = newStore()
+    const folder = dirname(store.path)
     expect(drive(folder).errors).toEqual([
-      expect.stringMatching(/^The workroom cannot be opened: .*is damaged/),
+      expect.stringMatching(/^The workroom cannot be opened: Another window or program has the store/),
     ])
+    expect(store.db.$client.open).toBe(true)
+    expect(readdirSync(folder)).not.toContain('window.json')
+  })
+
+  test('shows a damaged workroom for the page to tell of, and leaves its file as it was', () => {
+    const folder = scratch()
+    const damaged = 'not a store '.repeat(500)
+    writeFileSync(join(folder, 'workroom.ellwand'), damaged)
+    const { damage } = drive(folder, { glance: 'yes' })
+    expect(damage).toMatchObject({ ok: true, result: { damaged: { missing: false } } })
+    expect(readFileSync(join(folder, 'workroom.ellwand'), 'utf8')).toBe(damaged)
   })
 })
 

@@ -39,6 +39,10 @@ if (world.errors.length > 0) {
 } else {
   tellPlace()
   if (process.env.glance === undefined) await lookRound()
+  else {
+    createRequire(import.meta.url)(join(built, 'preload.cjs'))
+    found.damage = await world.exposed.ellwand!.ask!('damaged.describe', {})
+  }
 }
 process.stdout.write(`${JSON.stringify(found)}\n`)
 process.exit(0)

@@ -25,7 +25,7 @@ if (binary !== undefined) {
   const { startStore } = await import('./store-host.ts')
   const store = startStore(
     dataFolder(process.env, process.platform),
-    new URL('./store-thread.ts', import.meta.url),
+    new URL('../dist/electron/store-thread.js', import.meta.url),
   )
   const entered = await store.enter('own')
   if (!entered.ok) {

@@ -4,7 +4,7 @@ import { join, resolve } from 'node:path'
 import { type Browser, chromium, type Page } from 'playwright-core'
 import { serveLoopback } from '../../electron/loopback.ts'
 import { STORE_FILES, startStore } from '../../electron/store-host.ts'
-import { buildScreen } from '../bundles.ts'
+import { buildScreen, buildShell } from '../bundles.ts'
 import { yearsOfWork } from './scale.ts'
 import { summedUp, type Timing } from './timing.ts'
 
@@ -20,6 +20,7 @@ const [SETTLED, CHANGES] = [200, 1000]
 export async function startTimings(): Promise<Timing[]> {
   if (!existsSync(CHROMIUM)) return []
   await buildScreen()
+  await buildShell()
   const folder = mkdtempSync(join(tmpdir(), 'ellwand-start-'))
   const browser = await chromium.launch({ executablePath: CHROMIUM, args: ['--no-sandbox'] })
   try {
@@ -28,7 +29,8 @@ export async function startTimings(): Promise<Timing[]> {
     for (let i = 0; i < STARTS; i++)
       starts.push(await opened(browser, folder, async (_, started) => performance.now() - started))
     const [before, after] = await opened(browser, folder, memoryOver)
-    console.log(
+    // Beside the timings, which may be asked for as JSON.
+    console.error(
       `page memory: ${megabytes(before)} MB after ${SETTLED} changes of screen, ${megabytes(after)} MB after ${CHANGES}`,
     )
     return [summedUp('start with 5000 commissions: thread → screen that can be used', starts)]
@@ -49,7 +51,7 @@ async function opened<T>(
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 } })
   const page = await context.newPage()
   const started = performance.now()
-  const store = startStore(folder, new URL('../../electron/store-thread.ts', import.meta.url))
+  const store = startStore(folder, new URL('../../dist/electron/store-thread.js', import.meta.url))
   const entered = await store.enter('own')
   if (!entered.ok) throw new Error(entered.error.message)
   const server = await serveLoopback(store, resolve(import.meta.dirname, '../../dist/renderer'))

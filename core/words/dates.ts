@@ -1,4 +1,9 @@
-import { addDays as addCalendarDays, differenceInCalendarDays, formatISO, isValid, parseISO } from 'date-fns'
+// One by one: the whole library takes a second to load.
+import { addDays as addCalendarDays } from 'date-fns/addDays'
+import { differenceInCalendarDays } from 'date-fns/differenceInCalendarDays'
+import { formatISO } from 'date-fns/formatISO'
+import { isValid } from 'date-fns/isValid'
+import { parseISO } from 'date-fns/parseISO'
 import { phrase } from './phrase.ts'
 import { Refusal } from './refusal.ts'
 

@@ -34,7 +34,7 @@ export function GarmentPapers({ garmentId }: { garmentId: string }) {
         {button(tell('paper.cutting.title'), () => workroom.ask('cuttingSheet.print', asked))}
       </div>
       <details>
-        <summary className="touch">{tell('papers.more')}</summary>
+        <summary>{tell('papers.more')}</summary>
         <div className="stack">
           <div className="row papers-pattern">
             <SelectField

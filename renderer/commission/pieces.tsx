@@ -37,7 +37,7 @@ export function Pieces({ garmentId, name, open }: { garmentId: string; name: str
   if (pieces.length === 0) return null
   return (
     <details className="pieces">
-      <summary className="touch">
+      <summary>
         {tell('life.pieces.title', { cut: pieces.filter(({ cut }) => cut).length, of: pieces.length })}
       </summary>
       <fieldset className="picks">

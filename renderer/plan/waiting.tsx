@@ -30,9 +30,7 @@ function One({ quote: { id, number, customer, total, validUntil } }: { quote: Qu
   const [open, setOpen] = useState(false)
   return (
     <details onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary className="touch">
-        {tell('weeks.waiting.one', { number, customer, total, day: { date: validUntil } })}
-      </summary>
+      <summary>{tell('weeks.waiting.one', { number, customer, total, day: { date: validUntil } })}</summary>
       {open ? (
         <>
           <WhatIf quoteId={id} />

@@ -26,3 +26,27 @@ export const tooLow = (page: Page, controls: string, least: number) =>
         .filter(({ height }) => height < lowest),
     [controls, least] as const,
   )
+
+/** Windows that a screen is looked at in, px; the narrowest is that of 1280 at 200 %. */
+const WIDTHS = [640, 900, 1280, 1920]
+const TOUCHED =
+  'button, .button, input:not([type="checkbox"]):not([type="radio"]), select, summary, nav a, .tick, .found a'
+
+/** What is wrong with a screen in light and in dark, and in any window: a line each. */
+export async function faultsOfScreen(page: Page, screen: string): Promise<string[]> {
+  const faults: string[] = []
+  for (const colorScheme of ['dark', 'light'] as const) {
+    await page.emulateMedia({ colorScheme })
+    faults.push(...(await axeFaults(page)).map((fault) => `${screen}, ${colorScheme}: ${fault}`))
+  }
+  const usual = page.viewportSize()!
+  for (const width of WIDTHS) {
+    await page.setViewportSize({ width, height: usual.height })
+    const over = await tooWide(page)
+    if (over > 0) faults.push(`${screen} is ${over} wider than a window of ${width}`)
+    for (const { text, height } of await tooLow(page, TOUCHED, 43.9))
+      faults.push(`${screen}, ${width} wide: “${text}” is ${height} high`)
+  }
+  await page.setViewportSize(usual)
+  return faults
+}

@@ -13,6 +13,8 @@ const screen: InlineConfig = {
     target: 'es2024',
     modulePreload: false,
     assetsInlineLimit: 0,
+    // What several rooms use comes with the first screen: one file for all, and one for each room.
+    rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'shared', minShareCount: 2 }] } } },
   },
 }
 

@@ -2,25 +2,28 @@ import { type ReactNode, useState } from 'react'
 import type { PhraseCode } from '../core/words/phrase.ts'
 import type { Workroom } from './bridge/ask.ts'
 import { Button } from './parts/button.tsx'
-import { WhatItCameTo } from './rooms/accounts.tsx'
-import { Bin } from './rooms/bin.tsx'
-import { Books } from './rooms/books.tsx'
-import { Client } from './rooms/client.tsx'
-import { Clients } from './rooms/clients.tsx'
-import { Cloths } from './rooms/cloths.tsx'
-import { Commission } from './rooms/commission.tsx'
-import { Commissions } from './rooms/commissions.tsx'
-import { Damaged, SavedStrip } from './rooms/damaged.tsx'
 import { Desk } from './rooms/desk.tsx'
 import { FirstStart } from './rooms/first-start.tsx'
-import { Own } from './rooms/own.tsx'
-import { Plan } from './rooms/plan.tsx'
-import { Quote } from './rooms/quote.tsx'
-import { Quotes } from './rooms/quotes.tsx'
-import { Shopping } from './rooms/shopping.tsx'
-import { Times } from './rooms/times.tsx'
+import {
+  Bin,
+  Books,
+  Client,
+  Clients,
+  Cloths,
+  Commission,
+  Commissions,
+  Damaged,
+  Own,
+  Plan,
+  Quote,
+  Quotes,
+  SavedStrip,
+  Shopping,
+  Times,
+  WhatItCameTo,
+  WorkroomSettings,
+} from './rooms/later.tsx'
 import { Today } from './rooms/today.tsx'
-import { WorkroomSettings } from './rooms/workroom-settings.tsx'
 import { addressOf, type Place, usePlace } from './router.ts'
 import { Find } from './today/find.tsx'
 import { TimerProvider } from './today/running.tsx'

@@ -15,6 +15,7 @@ import { Workroom } from './bridge/ask.ts'
 import type { Bridge } from './bridge/bridge.ts'
 import { browserBridge } from './bridge/browser.ts'
 import { House } from './house.tsx'
+import { fetchRooms } from './rooms/later.tsx'
 import { NoKey } from './rooms/no-key.tsx'
 
 declare global {
@@ -29,3 +30,4 @@ const bridge = window.ellwand ?? (await browserBridge())
 root.render(
   <StrictMode>{bridge === undefined ? <NoKey /> : <House workroom={new Workroom(bridge)} />}</StrictMode>,
 )
+if (bridge !== undefined) fetchRooms()

@@ -1,9 +1,6 @@
-import { readdirSync, readFileSync } from 'node:fs'
-import { join } from 'node:path'
-import { gzipSync } from 'node:zlib'
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import { hasBrowser, openPlanner, screenFolder, usingBrowser, withoutBrowser } from '../support/browser.ts'
+import { hasBrowser, openPlanner, usingBrowser, withoutBrowser } from '../support/browser.ts'
 import { faultsOfScreen } from '../support/screen-checks.ts'
 import { scratch } from '../support/store.ts'
 
@@ -103,14 +100,6 @@ describe.runIf(hasBrowser)(`the screens${withoutBrowser}`, () => {
     await page.getByText('at £0.35').first().waitFor()
     expect(await page.locator('.bill').textContent()).not.toBe(before)
     await planner.close()
-  })
-
-  test('load first with no more than 350 kB gzipped, the fonts of a Latin page included', () => {
-    const assets = join(screenFolder, 'assets')
-    const loaded = readdirSync(assets).filter((name) => /\.(js|css)$|latin-\d+-normal.*\.woff2$/.test(name))
-    const bytes = loaded.reduce((sum, name) => sum + gzipSync(readFileSync(join(assets, name))).length, 0)
-    expect(loaded.length).toBeGreaterThan(4)
-    expect(bytes).toBeLessThanOrEqual(350_000)
   })
 
   test('tell a page that was opened without its key how to open it', async () => {

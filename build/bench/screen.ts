@@ -5,6 +5,7 @@ import { chromium } from 'playwright-core'
 import { serveLoopback } from '../../electron/loopback.ts'
 import { startStore } from '../../electron/store-host.ts'
 import { buildScreen } from '../bundles.ts'
+import { quoteForNew, quoteForReturning } from './first-quotes.ts'
 import { summedUp, type Timing } from './timing.ts'
 
 const CHROMIUM = process.env.ELLWAND_CHROMIUM ?? '/usr/bin/chromium'
@@ -94,11 +95,19 @@ export async function screenTimings(): Promise<Timing[]> {
     }, WATCHED)
     if (!watched.running) throw new Error('the search was over before it was watched')
     const { tasks, frames } = watched
+    await page.reload()
+    const quotes = [await quoteForReturning(page, 'luc'), await quoteForNew(page, 'Maud Orchard')]
     return [
       summedUp('screen: frame to frame while a lay is looked for', frames),
       summedUp(`screen: ${tasks.length} tasks over 50 ms meanwhile, the longest`, [0, ...tasks]),
       summedUp('screen: choice changed → everything new is painted', measured.change.slice(8)),
       summedUp('screen: key → its letter is painted', measured.key.slice(8)),
+      ...quotes.map(({ seconds, interactions }, i) =>
+        summedUp(
+          `a quote, ${i === 0 ? 'returning' : 'new'} client: ${interactions} interactions by the keystroke-level model`,
+          [seconds * 1000],
+        ),
+      ),
     ]
   } finally {
     await browser.close()

@@ -1,9 +1,11 @@
-import { type ReactNode, useState } from 'react'
+import { useState } from 'react'
+import { createPortal } from 'react-dom'
 import type { TapedMeasure } from '../../core/draw/tape.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { amountOf } from '../parts/amount.ts'
 import { Button } from '../parts/button.tsx'
 import { SelectField, TextField } from '../parts/field.tsx'
+import { PickField } from '../parts/pick-field.tsx'
 import { Tick } from '../parts/tick.tsx'
 import { addressOf, goTo } from '../router.ts'
 import { useDoing, useHouse, useKept, useQuery, useTell } from '../workroom.tsx'
@@ -31,8 +33,8 @@ export type Shared = BasketProps & {
 
 type ReckoningProps = Shared & {
   wearerId: string
-  /** Heading and choice of the wearer, which stand over everything else. */
-  field: ReactNode
+  /** Where the choices stand, below that of the wearer. */
+  choices: HTMLElement
   clients: OutputOf<'clients.list'>['clients']
   cloths: OutputOf<'cloths.list'>['cloths']
   sets: OutputOf<'client.get'>['measurementSets']
@@ -45,7 +47,18 @@ const FIRST = 'goredUndertunic'
 
 /** Everything set for one garment, and what comes of it, reckoned anew with every key. */
 export function Reckoning(props: ReckoningProps) {
-  const { wearerId, field, sets, clients, cloths, basket, setBasket, customer, setCustomer, garment } = props
+  const {
+    wearerId,
+    choices: place,
+    sets,
+    clients,
+    cloths,
+    basket,
+    setBasket,
+    customer,
+    setCustomer,
+    garment,
+  } = props
   const { workroom } = useHouse()
   const tell = useTell()
   const [constructionId, setConstruction] = useState(garment ?? FIRST)
@@ -121,71 +134,78 @@ export function Reckoning(props: ReckoningProps) {
     refused?.field?.startsWith('choices.') === true ? refused.field.slice('choices.'.length) : undefined
   return (
     <>
-      <section className="desk-choices stack" aria-label={tell('screen.desk.choices')}>
-        {field}
-        <SelectField
-          label={tell('screen.desk.garment')}
-          value={constructionId}
-          onChange={(id) => {
-            setConstruction(id)
-            setChoices({})
-            setPlan(undefined)
-            setExtras({})
-            setOptions([])
-          }}
-          options={catalogue?.constructions ?? []}
-          help={catalogue?.constructions.find(({ id }) => id === constructionId)?.summary}
-        />
-        <p>
-          <a href={addressOf('own', ownFamily(constructionId))}>
-            {tell(ownFamily(constructionId) === undefined ? 'own.screen.new' : 'own.screen.change')}
-          </a>
-        </p>
-        <SelectField
-          label={tell('screen.desk.measures')}
-          value={setId}
-          onChange={setSet}
-          options={sets.map(({ id, day }) => ({
-            id,
-            name: tell('screen.measure.of', { day: { date: day } }),
-          }))}
-          help={estimated.length === 0 ? undefined : tell('screen.desk.estimated', { measures: estimated })}
-        />
-        <SelectField label={tell('screen.desk.cloth')} value={clothId} onChange={setCloth} options={cloths} />
-        <OtherClothFields estimate={estimate} cloths={cloths} chosen={otherClothIds} onChange={setOthers} />
-        <SelectField
-          label={tell('screen.desk.plan')}
-          value={finishPlan}
-          onChange={(id) => setPlan(id as typeof finishPlan)}
-          options={plans?.finishPlans ?? []}
-          help={plans?.finishPlans.find(({ id }) => id === finishPlan)?.help}
-        />
-        {construction === undefined ? null : (
-          <ChoicesForm
-            construction={construction}
-            used={estimate?.draft.choices ?? {}}
-            chosen={choices}
-            onChange={setChoices}
-            wrong={wrongChoice === undefined ? undefined : { id: wrongChoice, sentence: refused!.message }}
+      {createPortal(
+        <>
+          <SelectField
+            label={tell('screen.desk.garment')}
+            value={constructionId}
+            onChange={(id) => {
+              setConstruction(id)
+              setChoices({})
+              setPlan(undefined)
+              setExtras({})
+              setOptions([])
+            }}
+            options={catalogue?.constructions ?? []}
+            help={catalogue?.constructions.find(({ id }) => id === constructionId)?.summary}
           />
-        )}
-        <ExtrasForm key={constructionId} {...{ estimate, extras }} onChange={setExtras} />
-        <AgreedForm {...{ agreed, estimate }} onChange={setAgreed} wrong={wrong} />
-        <details>
-          <summary>{tell('screen.desk.more')}</summary>
-          <div className="stack">
-            <SelectField
-              label={tell('screen.desk.customer')}
-              value={customerId}
-              onChange={setCustomer}
-              options={clients}
+          <p>
+            <a href={addressOf('own', ownFamily(constructionId))}>
+              {tell(ownFamily(constructionId) === undefined ? 'own.screen.new' : 'own.screen.change')}
+            </a>
+          </p>
+          <SelectField
+            label={tell('screen.desk.measures')}
+            value={setId}
+            onChange={setSet}
+            options={sets.map(({ id, day }) => ({
+              id,
+              name: tell('screen.measure.of', { day: { date: day } }),
+            }))}
+            help={estimated.length === 0 ? undefined : tell('screen.desk.estimated', { measures: estimated })}
+          />
+          <SelectField
+            label={tell('screen.desk.cloth')}
+            value={clothId}
+            onChange={setCloth}
+            options={cloths}
+          />
+          <OtherClothFields estimate={estimate} cloths={cloths} chosen={otherClothIds} onChange={setOthers} />
+          <SelectField
+            label={tell('screen.desk.plan')}
+            value={finishPlan}
+            onChange={(id) => setPlan(id as typeof finishPlan)}
+            options={plans?.finishPlans ?? []}
+            help={plans?.finishPlans.find(({ id }) => id === finishPlan)?.help}
+          />
+          {construction === undefined ? null : (
+            <ChoicesForm
+              construction={construction}
+              used={estimate?.draft.choices ?? {}}
+              chosen={choices}
+              onChange={setChoices}
+              wrong={wrongChoice === undefined ? undefined : { id: wrongChoice, sentence: refused!.message }}
             />
-            <TextField label={tell('screen.desk.quantity')} value={quantity} onChange={setQuantity} />
-            <TextField label={tell('selling.shipping')} value={postage} onChange={setPostage} />
-            <Tick wanted name={tell('selling.nameDay')} done={naming} onChange={setNaming} />
-          </div>
-        </details>
-      </section>
+          )}
+          <ExtrasForm key={constructionId} {...{ estimate, extras }} onChange={setExtras} />
+          <AgreedForm {...{ agreed, estimate }} onChange={setAgreed} wrong={wrong} />
+          <details>
+            <summary>{tell('screen.desk.more')}</summary>
+            <div className="stack">
+              <PickField
+                label={tell('screen.desk.customer')}
+                value={customerId}
+                onChange={setCustomer}
+                options={clients}
+              />
+              <TextField label={tell('screen.desk.quantity')} value={quantity} onChange={setQuantity} />
+              <TextField label={tell('selling.shipping')} value={postage} onChange={setPostage} />
+              <Tick wanted name={tell('selling.nameDay')} done={naming} onChange={setNaming} />
+            </div>
+          </details>
+        </>,
+        place,
+      )}
       <Results
         estimate={estimate}
         refused={refused?.message ?? saving.refused?.message}

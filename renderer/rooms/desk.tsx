@@ -1,8 +1,9 @@
-import { type ReactNode, useState } from 'react'
+import { useState } from 'react'
+import { createPortal } from 'react-dom'
 import type { OutputOf } from '../../core/workroom.ts'
 import type { Basket } from '../desk/on-the-quote.tsx'
 import { Reckoning, type Shared } from '../desk/reckoning.tsx'
-import { SelectField } from '../parts/field.tsx'
+import { PickField } from '../parts/pick-field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { addressOf } from '../router.ts'
 import { type Loaded, useKept, useQuery, useTell } from '../workroom.tsx'
@@ -44,49 +45,52 @@ function DeskFor({ clients, cloths, wearer, garment }: Asked & { clients: Client
   const [basket, setBasket] = useKept<Basket>('basket', [])
   const [customer, setCustomer] = useKept<string | undefined>('customer', undefined)
   const of = useQuery('client.get', { id: wearerId })
-  const field = (
-    <>
-      <h1>{tell('screen.room.desk')}</h1>
-      <SelectField
-        label={tell('screen.desk.wearer')}
-        value={wearerId}
-        onChange={setWearer}
-        options={clients}
-      />
-    </>
-  )
+  // What is chosen for one wearer goes when another is chosen; the field in which that is done stays, and keeps the focus.
+  const [choices, setChoices] = useState<HTMLElement | null>(null)
   return (
     <div className="desk">
-      <Wearer
-        key={wearerId}
-        {...{ wearerId, field, of, clients, cloths, basket, setBasket, customer, setCustomer, garment }}
-      />
+      <section className="desk-choices stack" aria-label={tell('screen.desk.choices')}>
+        <h1>{tell('screen.room.desk')}</h1>
+        <PickField
+          label={tell('screen.desk.wearer')}
+          value={wearerId}
+          onChange={setWearer}
+          options={clients}
+        />
+        <div className="stack" ref={setChoices} />
+      </section>
+      {choices === null ? null : (
+        <Wearer
+          key={wearerId}
+          {...{ wearerId, choices, of, clients, cloths, basket, setBasket, customer, setCustomer, garment }}
+        />
+      )}
     </div>
   )
 }
 
 type WearerProps = {
   wearerId: string
-  /** Heading and choice of the wearer, which stand over everything else. */
-  field: ReactNode
+  /** Where the choices stand, below that of the wearer. */
+  choices: HTMLElement
   of: Loaded<OutputOf<'client.get'>>
   clients: Client[]
   cloths: Cloth[]
 } & Shared
 
 function Wearer({ of, ...props }: WearerProps) {
-  const { wearerId, field } = props
+  const { wearerId, choices } = props
   const tell = useTell()
   if (of.value === undefined || of.value.client.id !== wearerId) return <Refusal sentence={of.refused} />
   const sets = of.value.measurementSets.filter(({ retired }) => !retired)
   if (sets.length > 0) return <Reckoning {...props} sets={sets} />
-  return (
-    <section className="desk-choices stack">
-      {field}
+  return createPortal(
+    <>
       <p>{tell('screen.desk.unmeasured')}</p>
       <a className="button main" href={addressOf('clients', wearerId)}>
         {tell('screen.desk.measure')}
       </a>
-    </section>
+    </>,
+    choices,
   )
 }

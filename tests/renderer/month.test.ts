@@ -24,7 +24,8 @@ const pounds = ({ minor }: Money) => `£${(minor / 100).toFixed(2)}`
 /** Drafts a garment for a client at the desk, and saves it as a quote; its number is answered. */
 async function quote(page: Page, wearer: string, garment: string, cloth: string): Promise<string> {
   await page.getByRole('link', { name: 'Quote desk', exact: true }).click()
-  await page.getByLabel('For', { exact: true }).selectOption({ label: wearer })
+  await page.getByRole('combobox', { name: 'For' }).fill(wearer)
+  await page.getByRole('option', { name: wearer, exact: true }).click()
   await page.getByLabel('Garment', { exact: true }).selectOption({ label: garment })
   await page.getByLabel('Cloth', { exact: true }).selectOption({ label: cloth })
   await page.locator('.desk-results[aria-busy="false"] .bill').waitFor()

@@ -121,6 +121,7 @@ export const screen = {
   'screen.desk.results': 'What comes of them',
   'screen.desk.garment': 'Garment',
   'screen.desk.wearer': 'For',
+  'screen.pick.none': 'Nobody is called so. Type fewer letters.',
   'screen.desk.measures': 'Measures',
   'screen.desk.cloth': 'Cloth',
   'screen.desk.estimated':

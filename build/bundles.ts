@@ -24,8 +24,8 @@ type Made = Rolldown.RolldownOutput | Rolldown.RolldownOutput[] | Rolldown.Rolld
 export type ShellKind = { outDir: string; bundled: boolean }
 const INSTALLED: ShellKind = { outDir: resolve(root, 'dist/electron'), bundled: false }
 
-/** Packages of so many files that one of them takes a third of the start when they are read one by one. */
-const SLOW_TO_LOAD = ['drizzle-orm', 'date-fns', 'zod']
+/** Packages of many files, which Node would look for one by one; those that read files of their own stay as installed. */
+const SMALL = ['date-fns', 'drizzle-orm', 'zod', 'clipper2-ts', 'bidi-js']
 
 type Entry = { file: string; name: string; format: 'es' | 'cjs'; first: boolean }
 
@@ -33,7 +33,7 @@ const shell = ({ file, name, format, first }: Entry, { outDir, bundled }: ShellK
   ...quiet,
   root,
   publicDir: false,
-  ssr: bundled ? { noExternal: true } : { external: true, noExternal: SLOW_TO_LOAD },
+  ssr: { noExternal: bundled ? true : SMALL },
   build: {
     ssr: resolve(root, file),
     outDir,
@@ -64,6 +64,8 @@ export async function buildShell(kind = INSTALLED): Promise<Made[]> {
     [thread, 'store-thread', 'es'],
     ['electron/lay-thread.ts', 'lay-thread', 'es'],
     ['electron/preload.ts', 'preload', 'cjs'],
+    // A package has a window, and no use for a browser.
+    ...(kind.bundled ? [] : [['electron/browser.ts', 'browser', 'es'] as const]),
   ] as const)
     made.push(await build(shell({ file, name, format, first: made.length === 0 }, kind)))
   return made

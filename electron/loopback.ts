@@ -16,7 +16,9 @@ import type { StoreHost } from './store-host.ts'
  */
 export type Loopback = { server: Server; port: number; address: string; close(): Promise<void> }
 
-const BODY_LIMIT = 2_000_000
+/** A picture as large as a note takes, with all that is said of it, bytes. Whoever has no key yet sends no more than one. */
+const BODY_LIMIT = 24_000_000
+const KEY_LIMIT = 1000
 /** A request that is sent more slowly than this is dropped, ms; a page on this machine has no reason to. */
 const PATIENCE = { headersTimeout: 4000, requestTimeout: 8000, connectionsCheckingInterval: 1000 }
 /** So many connections at once; a browser opens six for a page, and keeps one for news of jobs. */
@@ -66,10 +68,11 @@ export async function serveLoopback(store: StoreHost, screen: string, port = 0):
       return path.startsWith('/paper/') ? paper(path.slice(7), response) : page(path, response)
     if (request.method !== 'POST') return refuse(response, 405)
     if (request.headers['content-type'] !== 'application/json') return refuse(response, 415)
-    const body = await bodyOf(request)
+    const stranger = path === '/session'
+    if (!stranger && !same(request.headers[KEY_HEADER], session)) return refuse(response, 403)
+    const body = await bodyOf(request, stranger ? KEY_LIMIT : BODY_LIMIT)
     if (body === undefined) return refuse(response, 413)
-    if (path === '/session') return trade(body, response)
-    if (!same(request.headers[KEY_HEADER], session)) return refuse(response, 403)
+    if (stranger) return trade(body, response)
     return granted(path, body, request, response)
   }
 
@@ -189,12 +192,12 @@ const textOf = (body: unknown, field: string): string => {
 }
 
 /** The JSON of a request, `null` when it is none, undefined when there is too much of it. */
-async function bodyOf(request: IncomingMessage): Promise<unknown> {
+async function bodyOf(request: IncomingMessage, limit: number): Promise<unknown> {
   const parts: Buffer[] = []
   let size = 0
   for await (const part of request) {
     size += (part as Buffer).length
-    if (size > BODY_LIMIT) return undefined
+    if (size > limit) return undefined
     parts.push(part as Buffer)
   }
   try {

@@ -1,9 +1,9 @@
 import { spawn } from 'node:child_process'
 import { resolve } from 'node:path'
+import { pathToFileURL } from 'node:url'
 import { parseArgs } from 'node:util'
 import { electronBinary, hasDisplay } from './electron-binary.ts'
 import { oldNode } from './node-version.ts'
-import { dataFolder } from './places.ts'
 
 // `npm start`: the planner in its own window where that can be had, else in the browser.
 
@@ -21,31 +21,8 @@ if (binary !== undefined) {
   const child = spawn(binary, [resolve(root, 'dist/electron/main.js')], { stdio: 'inherit' })
   child.on('exit', (code) => process.exit(code ?? 0))
 } else {
-  const { serveLoopback } = await import('./loopback.ts')
-  const { startStore } = await import('./store-host.ts')
-  const store = startStore(
-    dataFolder(process.env, process.platform),
-    new URL('../dist/electron/store-thread.js', import.meta.url),
-  )
-  const entered = await store.enter('own')
-  if (!entered.ok) {
-    console.error(entered.error.message)
-    await store.close()
-    process.exit(1)
-  }
-  const { address, close } = await serveLoopback(
-    store,
-    resolve(root, 'dist/renderer'),
-    Number(values.port ?? 0),
-  )
-  console.log(
-    `The planner is open in your browser at ${address} (there is no window of its own here; Ctrl-C closes it)`,
-  )
-  const end = async () => {
-    await close()
-    await store.close()
-    process.exit(0)
-  }
-  process.on('SIGINT', end)
-  process.on('SIGTERM', end)
+  // As it was built: its hundreds of sources would take longer to read than a store of many years.
+  const built = (name: string) => pathToFileURL(resolve(root, 'dist/electron', name))
+  const { openInBrowser } = (await import(built('browser.js').href)) as typeof import('./browser.ts')
+  await openInBrowser(built('store-thread.js'), resolve(root, 'dist/renderer'), Number(values.port ?? 0))
 }

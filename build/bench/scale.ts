@@ -18,7 +18,7 @@ export async function scaleTimings(): Promise<Timing[]> {
   const folder = mkdtempSync(join(tmpdir(), 'ellwand-scale-'))
   const file = join(folder, 'workroom.ellwand')
   try {
-    const made = await yearsOfWork(file)
+    const made = await fillStore(file)
     const opened = performance.now()
     const store = openStore(file, { now: new Date().toISOString() })
     const opening = performance.now() - opened
@@ -42,8 +42,8 @@ export async function scaleTimings(): Promise<Timing[]> {
   }
 }
 
-/** Makes a store of many years of work. */
-export async function yearsOfWork(file: string): Promise<Made> {
+/** Makes a store of many years: the sample, and thousands of commissions like its own. */
+export async function fillStore(file: string): Promise<Made> {
   const store = openStore(file, { now: new Date().toISOString() })
   const made = await asker(shellContext(store, () => {}))<Made>('workroom.sample')
   fill(store.db.$client, made)
@@ -51,7 +51,13 @@ export async function yearsOfWork(file: string): Promise<Made> {
   return made
 }
 
-type Made = { clients: string[]; cloths: string[]; measurementSets: string[]; commission: string }
+export type Made = {
+  clients: string[]
+  cloths: string[]
+  quotes: string[]
+  measurementSets: string[]
+  commission: string
+}
 type Sqlite = ReturnType<typeof openStore>['db']['$client']
 
 /** What each screen asks for when it opens. */
@@ -153,7 +159,8 @@ function fill(db: Sqlite, { commission }: Made): void {
     for (let i = 0; i < COMMISSIONS; i++) {
       const id = `0000${number(i)}`
       const open = i >= COMMISSIONS - OPEN
-      put.client.run(`client-${id}`, `Client ${number(i)} Orme`, at)
+      // After those of the sample, whose measures are known.
+      put.client.run(`client-${id}`, `Ὠρίων Orme ${number(i)}`, at)
       put.quote.run(`quote-${id}`, `Q-${number(i)}`, template.quote_id)
       put.state.run(`quote-${id}`, template.quote_id)
       put.line.run(`line-${id}`, `quote-${id}`, garment.quote_garment_id)

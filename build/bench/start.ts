@@ -1,92 +1,156 @@
+import { spawn } from 'node:child_process'
 import { existsSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
 import { type Browser, chromium, type Page } from 'playwright-core'
-import { serveLoopback } from '../../electron/loopback.ts'
-import { STORE_FILES, startStore } from '../../electron/store-host.ts'
 import { buildScreen, buildShell } from '../bundles.ts'
-import { yearsOfWork } from './scale.ts'
+import { fillStore, type Made } from './scale.ts'
 import { summedUp, type Timing } from './timing.ts'
 
 const CHROMIUM = process.env.ELLWAND_CHROMIUM ?? '/usr/bin/chromium'
-const STARTS = 5
-/** After so many changes of screen the memory is first looked at, and after so many again. */
-const [SETTLED, CHANGES] = [200, 1000]
+const STARTS = 8
+const root = resolve(import.meta.dirname, '../..')
 
 /**
- * From the start of the store's thread to a first screen that can be used, on a store of many years in a browser that is
- * open already; and what a thousand changes of screen leave behind in the page. Nothing where there is no Chromium.
+ * From the start of the planner's process until the quote desk in the browser shows a price, with a store of many years.
+ * Process, store and page are new each time, and so is the browser's profile; the browser itself runs already, and the
+ * system may still have files at hand. Nothing where there is no Chromium.
  */
 export async function startTimings(): Promise<Timing[]> {
-  if (!existsSync(CHROMIUM)) return []
+  return withYears(async (folder, browser) => {
+    const [serving, usable]: [number[], number[]] = [[], []]
+    for (let i = 0; i < STARTS; i++) {
+      const started = performance.now()
+      await whileOpen(folder, async (address) => {
+        serving.push(performance.now() - started)
+        const page = await pageOf(browser, address)
+        usable.push(performance.now() - started)
+        await page.context().close()
+      })
+    }
+    return [
+      summedUp('5000 commissions: start of the process → it serves', serving),
+      summedUp('5000 commissions: start of the process → a price on the screen', usable),
+    ]
+  }, [])
+}
+
+export type Held = { changes: number; heap: number; nodes: number; listeners: number }
+
+/**
+ * What a page holds after so many changes of the screen, once what it let go of is collected: heap of its scripts in
+ * bytes, elements, listeners.
+ */
+export async function heldAfter(changes: readonly number[]): Promise<Held[]> {
+  return withYears(
+    (folder, browser, made) =>
+      whileOpen(folder, async (address) => {
+        const page = await pageOf(browser, address)
+        const places = placesOf(made)
+        const held: Held[] = []
+        for (let done = 0; done < Math.max(...changes); ) {
+          await goTo(page, places[done % places.length]!)
+          done++
+          if (changes.includes(done)) held.push({ changes: done, ...(await holds(page)) })
+        }
+        return held
+      }),
+    [],
+  )
+}
+
+/** A page of a profile of its own that shows a price at the quote desk. */
+async function pageOf(browser: Browser, address: string): Promise<Page> {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } })
+  const page = await context.newPage()
+  await page.goto(address)
+  await page.locator('.desk-results[aria-busy="false"] .bill').waitFor()
+  return page
+}
+
+type Screen = { at: string; shows: string }
+
+/** Every room, and one thing in each that has things. */
+const placesOf = ({ clients, quotes, commission }: Made): Screen[] => [
+  { at: 'today', shows: 'h1' },
+  { at: 'clients', shows: 'a.entry' },
+  { at: `clients/${clients[0]}`, shows: '.sheet h2' },
+  { at: 'cloths', shows: 'h2' },
+  { at: 'cloths/shopping', shows: 'h1' },
+  { at: 'quotes', shows: 'a.entry' },
+  { at: `quotes/${quotes[0]}`, shows: '.sheet h2' },
+  { at: 'commissions', shows: 'tbody a' },
+  { at: `commissions/${commission}`, shows: '.sheet h2' },
+  { at: 'commissions/accounts', shows: 'h1' },
+  { at: 'commissions/plan', shows: 'h1' },
+  { at: 'commissions/books', shows: 'h1' },
+  { at: 'workroom', shows: 'form' },
+  { at: 'workroom/times', shows: 'h1' },
+  { at: 'own', shows: 'h1' },
+  { at: 'desk', shows: '.desk-results[aria-busy="false"] .bill' },
+]
+
+/** Goes to a screen and waits until it shows what it is there for, and what was there before is gone. */
+async function goTo(page: Page, { at, shows }: Screen): Promise<void> {
+  await page.evaluate((hash) => {
+    for (const left of document.querySelectorAll('main > *')) left.classList.add('left')
+    location.hash = hash
+  }, `#/${at}`)
+  await page.locator('main > :not(.left)').first().waitFor()
+  await page.locator(`main > :not(.left) ${shows}, main > ${shows}:not(.left)`).first().waitFor()
+}
+
+async function holds(page: Page): Promise<Omit<Held, 'changes'>> {
+  const devtools = await page.context().newCDPSession(page)
+  await devtools.send('Performance.enable')
+  // Twice, for what the first time only lets go of.
+  for (let i = 0; i < 2; i++) await devtools.send('HeapProfiler.collectGarbage')
+  const { metrics } = await devtools.send('Performance.getMetrics')
+  const of = (name: string) => metrics.find((metric) => metric.name === name)!.value
+  const held = { heap: of('JSHeapUsedSize'), nodes: of('Nodes'), listeners: of('JSEventListeners') }
+  await devtools.detach()
+  return held
+}
+
+/** A folder with a store of many years, the built screen, and a browser, for as long as some work takes. */
+async function withYears<T>(
+  work: (folder: string, browser: Browser, made: Made) => Promise<T>,
+  otherwise: T,
+): Promise<T> {
+  if (!existsSync(CHROMIUM)) return otherwise
   await buildScreen()
   await buildShell()
   const folder = mkdtempSync(join(tmpdir(), 'ellwand-start-'))
+  const made = await fillStore(join(folder, 'workroom.ellwand'))
   const browser = await chromium.launch({ executablePath: CHROMIUM, args: ['--no-sandbox'] })
   try {
-    await yearsOfWork(join(folder, STORE_FILES.own))
-    const starts: number[] = []
-    for (let i = 0; i < STARTS; i++)
-      starts.push(await opened(browser, folder, async (_, started) => performance.now() - started))
-    const [before, after] = await opened(browser, folder, memoryOver)
-    // Beside the timings, which may be asked for as JSON.
-    console.error(
-      `page memory: ${megabytes(before)} MB after ${SETTLED} changes of screen, ${megabytes(after)} MB after ${CHANGES}`,
-    )
-    return [summedUp('start with 5000 commissions: thread → screen that can be used', starts)]
+    return await work(folder, browser, made)
   } finally {
     await browser.close()
     rmSync(folder, { recursive: true, force: true })
   }
 }
 
-const megabytes = (bytes: number): string => (bytes / 1e6).toFixed(1)
-
-/** Opens the planner, on the quote desk; `started` is when its store's thread was begun. */
-async function opened<T>(
-  browser: Browser,
-  folder: string,
-  use: (page: Page, started: number) => Promise<T>,
-): Promise<T> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } })
-  const page = await context.newPage()
-  const started = performance.now()
-  const store = startStore(folder, new URL('../../dist/electron/store-thread.js', import.meta.url))
-  const entered = await store.enter('own')
-  if (!entered.ok) throw new Error(entered.error.message)
-  const server = await serveLoopback(store, resolve(import.meta.dirname, '../../dist/renderer'))
+/** The planner as `npm start -- --browser` starts it, for as long as some work takes. */
+async function whileOpen<T>(folder: string, work: (address: string) => Promise<T>): Promise<T> {
+  const child = spawn(process.execPath, [join(root, 'electron/start.ts'), '--browser'], {
+    env: { ...process.env, ELLWAND_FOLDER: folder },
+    stdio: ['ignore', 'pipe', 'inherit'],
+  })
+  const ended = new Promise((done) => child.once('exit', done))
   try {
-    await page.goto(server.address)
-    await page.locator('main select').first().waitFor()
-    return await use(page, started)
+    const address = await new Promise<string>((done, failed) => {
+      let said = ''
+      child.stdout.on('data', (part) => {
+        said += part
+        const [, found] = / (http:\S+) /.exec(said) ?? []
+        if (found !== undefined) done(found)
+      })
+      child.once('exit', () => failed(new Error('the planner did not start')))
+    })
+    return await work(address)
   } finally {
-    await context.close()
-    await server.close()
-    await store.close()
+    child.kill('SIGTERM')
+    await ended
   }
-}
-
-const ROUND = ['today', 'desk', 'clients', 'cloths', 'quotes', 'commissions', 'commissions/plan', 'workroom']
-
-/** The page's memory after all that can be freed is, bytes, early and late in a long walk through the rooms. */
-async function memoryOver(page: Page): Promise<[number, number]> {
-  const session = await page.context().newCDPSession(page)
-  const held = async () => {
-    await session.send('HeapProfiler.collectGarbage')
-    const { usedSize } = await session.send('Runtime.getHeapUsage')
-    return usedSize
-  }
-  let before = 0
-  for (let i = 1; i <= CHANGES; i++) {
-    await page.evaluate(
-      (room) =>
-        new Promise<void>((done) => {
-          location.hash = `#/${room}`
-          requestAnimationFrame(() => setTimeout(done, 20))
-        }),
-      ROUND[i % ROUND.length],
-    )
-    if (i === SETTLED) before = await held()
-  }
-  return [before, await held()]
 }

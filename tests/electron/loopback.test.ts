@@ -108,11 +108,12 @@ describe('the planner on loopback', () => {
     ['a paper without a ticket', { method: 'GET', path: '/paper/abc' }],
     ['a way out of its folder', { method: 'GET', path: '/..%2f..%2fpackage.json' }],
     ['a way out of its folder, twice wrapped', { method: 'GET', path: '/%252e%252e/package.json' }],
+    ['more than a key in place of the key', { path: '/session', body: `{"key":"${'x'.repeat(2000)}"}` }],
     [
       'a body without end',
       {
         headers: { 'x-ellwand-key': 'KEY' },
-        body: JSON.stringify({ name: 'clients.list', payload: 'x'.repeat(3_000_000) }),
+        body: JSON.stringify({ name: 'clients.list', payload: 'x'.repeat(25_000_000) }),
       },
     ],
   ])('gives nothing to %s', async (_, sent) => {
@@ -127,6 +128,17 @@ describe('the planner on loopback', () => {
     expect(got.status === 0 || got.status >= 400).toBe(true)
     expect(got.text).not.toContain('Secret')
     expect(got.text.length).toBeLessThan(20)
+  })
+
+  test('takes a picture as large as telephones make them', async () => {
+    const body = JSON.stringify({ name: 'clients.list', payload: { data: 'x'.repeat(12_000_000) } })
+    const { status, text } = await send({ headers: { 'x-ellwand-key': key }, body })
+    // It reached the workroom, which reads the payload and says that such a list takes none.
+    expect(status).toBe(200)
+    expect(JSON.parse(text)).toMatchObject({
+      ok: false,
+      error: { code: expect.stringMatching(/^refusal\./) },
+    })
   })
 
   test('sets no cookie, allows no other origin, and says what a page may do', async () => {

@@ -1,9 +1,8 @@
 import { app, type BrowserWindow, Menu, type MenuItemConstructorOptions, shell } from 'electron'
+import { keyOfPlace, menuKey } from '../core/words/keys.ts'
 import { type PhraseCode, phrase } from '../core/words/phrase.ts'
+import { PLACES } from '../core/words/places.ts'
 import { say } from '../core/words/say.ts'
-
-/** The rooms in the order of the page's head; the number of each is its key. */
-const ROOMS = ['today', 'desk', 'clients', 'cloths', 'quotes', 'commissions', 'workroom'] as const
 
 type Doing = {
   /** Goes to a room of the page. */
@@ -28,8 +27,8 @@ function menu({ go, saveLastPaper, log, licences }: Doing): MenuItemConstructorO
     {
       label: tell('shell.menu.file'),
       submenu: [
-        { label: tell('shell.menu.newQuote'), accelerator: 'CmdOrCtrl+N', click: () => go('desk') },
-        { label: tell('shell.menu.savePaper'), accelerator: 'CmdOrCtrl+Shift+S', click: saveLastPaper },
+        { label: tell('shell.menu.newQuote'), accelerator: menuKey('new'), click: () => go('desk') },
+        { label: tell('shell.menu.savePaper'), accelerator: menuKey('savePaper'), click: saveLastPaper },
         line,
         { role: mac ? 'close' : 'quit' },
       ],
@@ -37,10 +36,10 @@ function menu({ go, saveLastPaper, log, licences }: Doing): MenuItemConstructorO
     { role: 'editMenu', label: tell('shell.menu.edit') },
     {
       label: tell('shell.menu.go'),
-      submenu: ROOMS.map((room, i) => ({
-        label: tell(`screen.room.${room}`),
-        accelerator: `CmdOrCtrl+${i + 1}`,
-        click: () => go(room),
+      submenu: PLACES.map((place, i) => ({
+        label: tell(`screen.room.${place}`),
+        accelerator: menuKey(keyOfPlace(i)),
+        click: () => go(place),
       })),
     },
     {

@@ -1,6 +1,9 @@
 import { type ReactNode, useState } from 'react'
-import type { PhraseCode } from '../core/words/phrase.ts'
+import { keyOfPlace } from '../core/words/keys.ts'
+import { PLACES, whereIs } from '../core/words/places.ts'
 import type { Workroom } from './bridge/ask.ts'
+import { Doing } from './head/doing.tsx'
+import { heardKey, useKeyNames } from './head/keys.tsx'
 import { Button } from './parts/button.tsx'
 import { Desk } from './rooms/desk.tsx'
 import { FirstStart } from './rooms/first-start.tsx'
@@ -30,8 +33,6 @@ import { TimerProvider } from './today/running.tsx'
 import { TimerStrip } from './today/timer-strip.tsx'
 import { HouseProvider, useHouse, useQuery, useTell } from './workroom.tsx'
 
-const ROOMS = ['today', 'desk', 'clients', 'cloths', 'quotes', 'commissions', 'workroom'] as const
-
 /** The planner: its head with the rooms, and the room the maker is in. */
 export function House({ workroom }: { workroom: Workroom }) {
   return (
@@ -44,6 +45,7 @@ export function House({ workroom }: { workroom: Workroom }) {
 function Rooms() {
   const { workroom, refresh, kept } = useHouse()
   const tell = useTell()
+  const keyOf = useKeyNames()
   const place = usePlace()
   const { value: house, reload } = useQuery('workroom.describe', {})
   const { value: book, reload: lookAgain } = useQuery('damaged.describe', {})
@@ -70,9 +72,8 @@ function Rooms() {
     location.hash = ''
     again()
   }
-  // Garments of one's own are drafted in a room behind the desk.
-  const at = place.room === 'own' || (ROOMS as readonly string[]).includes(place.room) ? place.room : 'desk'
-  const here = at === 'own' ? 'desk' : at
+  const path = place.id === undefined ? place.room : `${place.room}/${place.id}`
+  const here = whereIs(path).place
   return (
     <TimerProvider key={house.kind}>
       <header className="head">
@@ -81,13 +82,15 @@ function Rooms() {
           {house.kind === 'sample' ? <small>{tell('screen.sample')}</small> : null}
         </p>
         <nav className="rooms" aria-label={tell('screen.rooms')}>
-          {ROOMS.map((room) => (
+          {PLACES.map((room, i) => (
             <a
               key={room}
               href={addressOf(room)}
+              title={keyOf(keyOfPlace(i))}
+              {...heardKey(keyOfPlace(i))}
               {...(room === here ? { 'aria-current': 'page' as const } : {})}
             >
-              {tell(`screen.room.${room}` as PhraseCode)}
+              {tell(`screen.room.${room}`)}
             </a>
           ))}
         </nav>
@@ -97,14 +100,9 @@ function Rooms() {
         ) : null}
       </header>
       {book.damaged === null ? null : <SavedStrip onBack={() => setLooking(false)} />}
+      <Doing path={path} />
       <TimerStrip />
-      <main>
-        {here === 'workroom' && place.id === undefined ? (
-          <WorkroomSettings onKept={again} />
-        ) : (
-          roomAt({ ...place, room: at })
-        )}
-      </main>
+      <main>{path === 'workroom' ? <WorkroomSettings onKept={again} /> : roomAt(place)}</main>
     </TimerProvider>
   )
 }

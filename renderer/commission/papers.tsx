@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import type { KeyName } from '../../core/words/keys.ts'
 import type { InputOf } from '../../core/workroom.ts'
 import { Button } from '../parts/button.tsx'
 import { SelectField } from '../parts/field.tsx'
@@ -22,15 +23,19 @@ export function GarmentPapers({ garmentId }: { garmentId: string }) {
   const [paper, setPaper] = useState<PatternPaper>('A4')
   const [looked, setLooked] = useState<Looked>('workOrder')
   const asked = { garmentId }
-  const button = (words: string, print: () => Promise<{ document: { id: string } }>) => (
-    <Button busy={doing.busy} onPress={() => void doing.run(() => show(print()))}>
+  const button = (words: string, print: () => Promise<{ document: { id: string } }>, key?: KeyName) => (
+    <Button
+      busy={doing.busy}
+      onPress={() => void doing.run(() => show(print()))}
+      {...(key === undefined ? {} : { shortcut: key })}
+    >
       {words}
     </Button>
   )
   return (
     <div className="papers">
       <div className="row">
-        {button(tell('paper.order.title'), () => workroom.ask('workOrder.print', asked))}
+        {button(tell('paper.order.title'), () => workroom.ask('workOrder.print', asked), 'print')}
         {button(tell('paper.cutting.title'), () => workroom.ask('cuttingSheet.print', asked))}
       </div>
       <details>

@@ -1,5 +1,7 @@
 import type { ReactNode } from 'react'
 import { Button as AriaButton } from 'react-aria-components'
+import type { KeyName } from '../../core/words/keys.ts'
+import { ShownKey } from '../head/keys.tsx'
 
 type Props = {
   children: ReactNode
@@ -11,6 +13,8 @@ type Props = {
   pressed?: boolean
   /** What it does, where the words on it alone do not say. */
   label?: string
+  /** The key that does the same; it is shown on the button, and finds it. */
+  shortcut?: KeyName
 }
 
 /** Something the maker does. The one she most likely wants is `main`. */
@@ -22,6 +26,7 @@ export function Button({
   onPress,
   pressed,
   label,
+  shortcut,
 }: Props) {
   return (
     <AriaButton
@@ -31,8 +36,10 @@ export function Button({
       {...(pressed === undefined ? {} : { 'aria-pressed': pressed })}
       {...(label === undefined ? {} : { 'aria-label': label })}
       {...(onPress === undefined ? {} : { onPress })}
+      {...(shortcut === undefined ? {} : { 'data-key': shortcut })}
     >
       {children}
+      {shortcut === undefined ? null : <ShownKey name={shortcut} />}
     </AriaButton>
   )
 }

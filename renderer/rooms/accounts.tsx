@@ -20,12 +20,7 @@ export function WhatItCameTo() {
   const { value, refused } = useQuery('accounts.list', {})
   return (
     <div className="stack">
-      <div className="between">
-        <h1>{tell('times.accounts.title')}</h1>
-        <a className="button" href={addressOf('commissions')}>
-          {tell('times.accounts.back')}
-        </a>
-      </div>
+      <h1>{tell('times.accounts.title')}</h1>
       <Refusal sentence={refused} />
       {value === undefined ? null : value.commissions.length === 0 ? (
         <div className="stack narrow">

@@ -25,12 +25,7 @@ export function Bin() {
   const days = value?.days ?? 0
   return (
     <div className="stack">
-      <div className="between">
-        <h1>{tell('bin.title')}</h1>
-        <a className="button" href={addressOf('today')}>
-          {tell('bin.back')}
-        </a>
-      </div>
+      <h1>{tell('bin.title')}</h1>
       <Refusal sentence={refused ?? doing.refused?.message} />
       <p role="status">
         {back === undefined ? null : (

@@ -7,7 +7,6 @@ import { SelectField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { saved } from '../parts/saved.ts'
 import { todayHere } from '../parts/today.ts'
-import { addressOf } from '../router.ts'
 import { useHouse, useQuery, useTell } from '../workroom.tsx'
 
 type Row = OutputOf<'money.year'>['rows'][number]
@@ -24,12 +23,7 @@ export function Books() {
   const years = Array.from({ length: YEARS }, (_, back) => String(now - back))
   return (
     <div className="stack">
-      <div className="between">
-        <h1>{tell('life.books')}</h1>
-        <a className="button" href={addressOf('commissions')}>
-          {tell('times.accounts.back')}
-        </a>
-      </div>
+      <h1>{tell('life.books')}</h1>
       <div className="row beside-field">
         <SelectField
           label={tell('life.books.year')}

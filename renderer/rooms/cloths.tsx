@@ -1,7 +1,6 @@
 import { Button } from '../parts/button.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { useTyped } from '../parts/typed.ts'
-import { addressOf } from '../router.ts'
 import { ClothEntry } from '../stock/cloth-entry.tsx'
 import { ClothFields, clothTexts, clothTyped } from '../stock/cloth-fields.tsx'
 import { Drawer } from '../stock/drawer.tsx'
@@ -26,12 +25,7 @@ export function Cloths() {
   }
   return (
     <div className="stack">
-      <div className="between">
-        <h1>{tell('screen.room.cloths')}</h1>
-        <a className="button" href={addressOf('cloths', 'shopping')}>
-          {tell('shopping.to')}
-        </a>
-      </div>
+      <h1>{tell('screen.room.cloths')}</h1>
       <form
         className="sheet stack"
         onSubmit={(event) => {

@@ -23,20 +23,7 @@ export function Commissions() {
   )
   return (
     <div className="stack">
-      <div className="between">
-        <h1>{tell('screen.room.commissions')}</h1>
-        <div className="row">
-          <a className="button" href={addressOf('commissions', 'plan')}>
-            {tell('weeks.title')}
-          </a>
-          <a className="button" href={addressOf('commissions', 'books')}>
-            {tell('life.books')}
-          </a>
-          <a className="button" href={addressOf('commissions', 'accounts')}>
-            {tell('times.accounts.title')}
-          </a>
-        </div>
-      </div>
+      <h1>{tell('screen.room.commissions')}</h1>
       <Refusal sentence={newest.refused ?? open.refused} />
       {commissions?.length === 0 ? <p>{tell('screen.commission.none')}</p> : null}
       {commissions === undefined || commissions.length === 0 ? null : (

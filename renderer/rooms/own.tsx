@@ -12,7 +12,7 @@ import { SelectField, TextField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { saved } from '../parts/saved.ts'
 import { SheetDrawing } from '../parts/sheet-drawing.tsx'
-import { addressOf, goTo } from '../router.ts'
+import { goTo } from '../router.ts'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 
 /** A garment of the maker's own: a new one, or the next version of one that she wrote before. */
@@ -170,9 +170,6 @@ function Editor({ first, family, version }: Props) {
             />
           </div>
         </details>
-        <p>
-          <a href={addressOf('desk')}>{tell('own.screen.back')}</a>
-        </p>
       </section>
     </div>
   )

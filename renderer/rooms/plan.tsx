@@ -3,7 +3,6 @@ import { Picture, PictureKey } from '../plan/picture.tsx'
 import { dueOf, type Planned } from '../plan/reasons.ts'
 import { PlanTable } from '../plan/table.tsx'
 import { Waiting } from '../plan/waiting.tsx'
-import { addressOf } from '../router.ts'
 import { useQuery, useTell } from '../workroom.tsx'
 
 /** The weeks to come: how full they are, and when each open commission will be done. */
@@ -13,12 +12,7 @@ export function Plan() {
   const planned = value === undefined ? [] : [...value.commissions].sort(inOrder)
   return (
     <div className="stack">
-      <div className="between">
-        <h1>{tell('weeks.title')}</h1>
-        <a className="button" href={addressOf('commissions')}>
-          {tell('weeks.back')}
-        </a>
-      </div>
+      <h1>{tell('weeks.title')}</h1>
       <Refusal sentence={refused} />
       {value === undefined ? null : planned.length === 0 ? (
         <p>{tell('weeks.none')}</p>

@@ -53,7 +53,12 @@ export function Quote({ id }: { id: string }) {
           </p>
         </div>
         <div className="row">
-          <Button main={quote.state !== 'sent'} busy={doing.busy} onPress={() => void print()}>
+          <Button
+            main={quote.state !== 'sent'}
+            busy={doing.busy}
+            onPress={() => void print()}
+            shortcut="print"
+          >
             {tell('screen.quote.print')}
           </Button>
           {quote.state === 'sent' ? (

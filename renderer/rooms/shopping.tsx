@@ -1,7 +1,6 @@
 import { useState } from 'react'
 import { Button } from '../parts/button.tsx'
 import { Refusal } from '../parts/refusal.tsx'
-import { addressOf } from '../router.ts'
 import { FromStock } from '../stock/from-stock.tsx'
 import { ShoppingItem } from '../stock/shopping-item.tsx'
 import { listAsText } from '../stock/shopping-text.ts'
@@ -25,17 +24,14 @@ export function Shopping() {
     <div className="stack">
       <div className="between">
         <h1>{tell('shopping.title')}</h1>
-        <div className="row">
-          {suppliers.length === 0 ? null : (
-            <>
-              <Button onPress={() => window.print()}>{tell('shopping.print')}</Button>
-              <Button onPress={() => void copy()}>{tell('shopping.copy')}</Button>
-            </>
-          )}
-          <a className="button" href={addressOf('cloths')}>
-            {tell('shopping.back')}
-          </a>
-        </div>
+        {suppliers.length === 0 ? null : (
+          <div className="row">
+            <Button onPress={() => window.print()} shortcut="print">
+              {tell('shopping.print')}
+            </Button>
+            <Button onPress={() => void copy()}>{tell('shopping.copy')}</Button>
+          </div>
+        )}
       </div>
       <Refusal sentence={refused} />
       <div role="status" className="off-paper">

@@ -14,12 +14,7 @@ export function Times() {
   const others = value.rates.filter((rate) => !isLogged(rate))
   return (
     <div className="stack">
-      <div className="between">
-        <h1>{tell('times.title')}</h1>
-        <a className="button" href={addressOf('workroom')}>
-          {tell('times.back')}
-        </a>
-      </div>
+      <h1>{tell('times.title')}</h1>
       <Doubts doubtful={value.doubtful} onChanged={reload} />
       {logged.length === 0 ? (
         <>

@@ -43,9 +43,6 @@ export function Today() {
           <Arriving arriving={value.arriving} today={value.day} />
         </div>
       )}
-      <p>
-        <a href={addressOf('today', 'bin')}>{tell('bin.title')}</a>
-      </p>
     </div>
   )
 }

@@ -1,7 +1,6 @@
 import { useState } from 'react'
 import { Button } from '../parts/button.tsx'
 import { Refusal } from '../parts/refusal.tsx'
-import { addressOf } from '../router.ts'
 import { Mark } from '../settings/emblem.tsx'
 import { changesOf, type Settings, type Typed, type Usual, written } from '../settings/form.ts'
 import { WorkMoney } from '../settings/money.tsx'
@@ -57,12 +56,7 @@ function SettingsForm({ settings, revision, usual, onKept }: Props) {
         void keep()
       }}
     >
-      <div className="between">
-        <h1>{tell('screen.room.workroom')}</h1>
-        <a className="button" href={addressOf('workroom', 'times')}>
-          {tell('times.title')}
-        </a>
-      </div>
+      <h1>{tell('screen.room.workroom')}</h1>
       <Papers form={form} />
       <WorkMoney form={form} />
       <Year form={form} />

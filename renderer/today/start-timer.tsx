@@ -1,4 +1,5 @@
 import { Button as AriaButton } from 'react-aria-components'
+import type { KeyName } from '../../core/words/keys.ts'
 import type { InputOf } from '../../core/workroom.ts'
 import { Refusal } from '../parts/refusal.tsx'
 import { useDoing, useTell } from '../workroom.tsx'
@@ -24,6 +25,7 @@ export function StartTimer({ on, name, short = false }: Props) {
       <AriaButton
         className={short ? 'log-time start-timer' : 'button start-timer'}
         aria-label={tell('timer.start.for', { step: name })}
+        data-key={'timer' satisfies KeyName}
         isDisabled={doing.busy}
         onPress={() => void doing.run(() => start(on))}
       >

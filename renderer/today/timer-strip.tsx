@@ -46,7 +46,12 @@ function Strip({ timer }: { timer: RunningTimer }) {
       </p>
       <p className="timer-long">{printMinutes(timer.minutes)}</p>
       <div className="row">
-        <Button main={guess === undefined} busy={doing.busy} onPress={() => void doing.run(() => stop())}>
+        <Button
+          main={guess === undefined}
+          busy={doing.busy}
+          onPress={() => void doing.run(() => stop())}
+          shortcut="timer"
+        >
           {tell('timer.stop')}
         </Button>
         <Button busy={doing.busy} pressed={asking === 'other'} onPress={() => ask('other')}>

@@ -114,6 +114,7 @@ describe.runIf(hasBrowser)(`a month in the workroom${withoutBrowser}`, () => {
     planner = await open('2026-03-04')
     page = planner.page
     const answer = async (number: string, button: string) => {
+      await to(page, 'Commissions')
       await to(page, 'Quotes')
       await page.getByRole('link', { name: new RegExp(`^${number}`) }).click()
       await page.getByRole('button', { name: button }).click()
@@ -263,6 +264,7 @@ describe.runIf(hasBrowser)(`a month in the workroom${withoutBrowser}`, () => {
     expect(times[0]!.minutes).toBeCloseTo(70, 0)
 
     // The books, on the screen and as a table.
+    await to(page, 'Commissions')
     await to(page, 'Quotes')
     await page.getByRole('link', { name: new RegExp(`^${first}`) }).click()
     expect(await paper(planner, 'Print the quote')).toContain(agreed)

@@ -20,8 +20,8 @@ async function tour(page: Page, look: (screen: string) => Promise<void>): Promis
   const rooms = [
     ['Clients', 'a.entry', 'client'],
     ['Cloth', '', ''],
-    ['Quotes', 'a.entry', 'quote'],
     ['Commissions', 'tbody a', 'commission'],
+    ['Quotes', 'a.entry', 'quote'],
     ['Workroom', '', ''],
   ] as const
   for (const [room, entry, one] of rooms) {

@@ -20,6 +20,7 @@ import { parts } from './english/parts.ts'
 import { pattern } from './english/pattern.ts'
 import { price } from './english/price.ts'
 import { quote } from './english/quote.ts'
+import { rooms } from './english/rooms.ts'
 import { safekeeping } from './english/safekeeping.ts'
 import { screen } from './english/screen.ts'
 import { selling } from './english/selling.ts'
@@ -58,6 +59,7 @@ export const english = {
   ...house,
   ...shell,
   ...faults,
+  ...rooms,
   ...screen,
   ...selling,
   ...days,

@@ -26,7 +26,6 @@ export const following = {
   'bin.about':
     'Notes, pictures, fittings and logged times that were taken off in the last {days} days. After that they leave this list. Nothing is erased: what was taken off stays in the book, out of sight, until you forget the client.',
   'bin.none': 'Nothing was taken off in the last {days} days.',
-  'bin.back': 'Back to today',
   'bin.what': 'What',
   'bin.of': 'Commission',
   'bin.when': 'Taken off',

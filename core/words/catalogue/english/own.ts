@@ -110,7 +110,6 @@ export const own = {
   'own.screen.write': 'Write it to a file',
   'own.screen.read': 'Read one from a file',
   'own.screen.file': 'File of a construction',
-  'own.screen.back': 'Back to the quote desk',
   'own.screen.noBody': 'Choose a client whose measures are in the book, to try it on.',
   'own.screen.faults': '{count} things are still wrong.',
   'own.screen.tight': 'It can be sewn, but is too small in {count} places.',

@@ -1,8 +1,6 @@
 /** What is to be ordered for open work, and the drawer of threads and notions. */
 export const shopping = {
   'shopping.title': 'Shopping list',
-  'shopping.to': 'Shopping list',
-  'shopping.back': 'To the cloth',
   'shopping.print': 'Print the list',
   'shopping.copy': 'Copy as text',
   'shopping.copied': 'The list is copied. Paste it into a letter to the shop.',

@@ -2,7 +2,6 @@
 export const times = {
   'refusal.metres.unreadable': '“{text}” is no number of metres. Write 85 or 85.5, or leave it empty.',
   'times.title': 'Your times',
-  'times.back': 'Back to the workroom',
   'times.per.metre': 'a metre',
   'times.per.squareMetre': 'a square metre',
   'times.per.piece': 'a piece',
@@ -121,7 +120,6 @@ export const times = {
   'times.took.machineThread': 'Machine thread, m',
   'times.took.keep': 'Write it down',
   'times.accounts.title': 'What it came to',
-  'times.accounts.back': 'Back to the commissions',
   'times.accounts.none':
     'Nothing has been delivered yet. When work is handed over, press “Delivered” on its commission.',
   'times.accounts.none.then':

@@ -1,0 +1,36 @@
+import { SCREENS, whereIs } from '../../core/words/places.ts'
+import { Button } from '../parts/button.tsx'
+import { goBack } from '../router.ts'
+import { useTell } from '../workroom.tsx'
+
+/** Under the head: the way back out of one thing, and the screens of the place she is in. */
+export function Strip({ path, onKeys }: { path: string; onKeys: () => void }) {
+  const tell = useTell()
+  const { place, screen, exact } = whereIs(path)
+  const screens = SCREENS[place]
+  return (
+    <div className="strip">
+      {exact ? null : (
+        <Button onPress={() => goBack(`#/${screen}`)} shortcut="back">
+          ‹ {tell('rooms.back')}
+        </Button>
+      )}
+      <nav className="screens" aria-label={tell('rooms.within', { place: tell(`screen.room.${place}`) })}>
+        {exact && screens.length === 1
+          ? null
+          : screens.map(({ at, name }) => (
+              <a
+                key={at}
+                href={`#/${at}`}
+                {...(at === screen ? { 'aria-current': exact ? ('page' as const) : ('true' as const) } : {})}
+              >
+                {tell(name)}
+              </a>
+            ))}
+      </nav>
+      <Button onPress={onKeys} shortcut="help">
+        {tell('keys.title')}
+      </Button>
+    </div>
+  )
+}

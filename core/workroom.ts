@@ -39,6 +39,7 @@ import { safekeepingRequests } from './workroom/safekeeping.ts'
 import { settingsRequests } from './workroom/settings.ts'
 import { shoppingRequests } from './workroom/shopping.ts'
 import { stockRequests } from './workroom/stock.ts'
+import { takingBackRequests } from './workroom/taking-back.ts'
 import { takingOutRequests } from './workroom/taking-out.ts'
 import { testSquareRequests } from './workroom/test-squares.ts'
 import { tickRequests } from './workroom/ticks.ts'
@@ -72,6 +73,7 @@ export const requests = [
   ...peopleRequests,
   ...noteRequests,
   ...changeRequests,
+  ...takingBackRequests,
   ...calendarRequests,
   ...stockRequests,
   ...promiseRequests,

@@ -31,19 +31,23 @@ import { addressOf, type Place, usePlace } from './router.ts'
 import { Find } from './today/find.tsx'
 import { TimerProvider } from './today/running.tsx'
 import { TimerStrip } from './today/timer-strip.tsx'
+import { UndoProvider, useUndoing } from './undo/undoing.tsx'
 import { HouseProvider, useHouse, useQuery, useTell } from './workroom.tsx'
 
 /** The planner: its head with the rooms, and the room the maker is in. */
 export function House({ workroom }: { workroom: Workroom }) {
   return (
     <HouseProvider workroom={workroom}>
-      <Rooms />
+      <UndoProvider>
+        <Rooms />
+      </UndoProvider>
     </HouseProvider>
   )
 }
 
 function Rooms() {
   const { workroom, refresh, kept } = useHouse()
+  const { turn: undone, forget } = useUndoing()
   const tell = useTell()
   const keyOf = useKeyNames()
   const place = usePlace()
@@ -69,6 +73,7 @@ function Rooms() {
   const leave = async () => {
     await workroom.bridge.enter('own')
     kept.clear()
+    forget()
     location.hash = ''
     again()
   }
@@ -102,7 +107,8 @@ function Rooms() {
       {book.damaged === null ? null : <SavedStrip onBack={() => setLooking(false)} />}
       <Doing path={path} />
       <TimerStrip />
-      <main>{path === 'workroom' ? <WorkroomSettings onKept={again} /> : roomAt(place)}</main>
+      {/* Opened anew once something was undone, for it may show what is not there any more. */}
+      <main key={undone}>{path === 'workroom' ? <WorkroomSettings onKept={again} /> : roomAt(place)}</main>
     </TimerProvider>
   )
 }

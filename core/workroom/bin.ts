@@ -38,7 +38,8 @@ export const binRequests = [
       refuseThere(kind, id, context)
       const before = PUT_BACK[kind](id, context)
       recorded(context, 'bin.putBack', kind, id, before, { removedAt: null })
-      return { kind, id }
+      const { db } = context.store
+      return { kind, id, revision: kind === 'picture' ? null : GET[kind](db, id).revision }
     },
   }),
 ]

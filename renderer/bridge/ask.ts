@@ -13,11 +13,14 @@ export class Refused extends Error {
   }
 }
 
+type Watch = (name: RequestName, payload: unknown) => Promise<(answer: unknown) => void>
 type Waiting = { done: (answer: Answer) => void; tell: (progress: Progress) => void }
 
 /** The workroom as the screen sees it: typed requests, jobs waited for to their end. */
 export class Workroom {
   readonly bridge: Bridge
+  /** Hears of every request before it is asked, and of its answer when it is granted. */
+  watch: Watch | undefined
   readonly #jobs = new Map<string, Waiting>()
   /** News that came before its job's own answer. */
   readonly #early = new Map<string, Answer>()
@@ -33,6 +36,19 @@ export class Workroom {
    * @throws Refused with the sentence of the refusal
    */
   async ask<N extends RequestName>(
+    name: N,
+    payload: InputOf<N>,
+    tell: (progress: Progress) => void = () => {},
+    signal?: AbortSignal,
+  ): Promise<OutputOf<N>> {
+    const granted = await this.watch?.(name, payload)
+    const answer = await this.askUnseen(name, payload, tell, signal)
+    granted?.(answer)
+    return answer
+  }
+
+  /** The same, without anybody being told. */
+  async askUnseen<N extends RequestName>(
     name: N,
     payload: InputOf<N>,
     tell: (progress: Progress) => void = () => {},

@@ -2,6 +2,7 @@ import { useState } from 'react'
 import { keyOfPlace } from '../../core/words/keys.ts'
 import { PLACES, whereIs } from '../../core/words/places.ts'
 import { goBack, goTo } from '../router.ts'
+import { useUndoing } from '../undo/undoing.tsx'
 import { useTell } from '../workroom.tsx'
 import { KeySheet } from './key-sheet.tsx'
 import { type Deeds, keepHere, pressed, useKeys } from './keys.tsx'
@@ -10,6 +11,7 @@ import { Strip } from './strip.tsx'
 /** The strip under the head, and what the keys do wherever she is. */
 export function Doing({ path }: { path: string }) {
   const tell = useTell()
+  const undoing = useUndoing()
   const [sheet, setSheet] = useState(false)
   /** What is told where a key has nothing to do, and where that was. */
   const [said, setSaid] = useState({ path: '', words: '' })
@@ -23,10 +25,11 @@ export function Doing({ path }: { path: string }) {
     new: () => goTo('desk'),
     keep: () => orSay(keepHere(), 'keep'),
     print: () => orSay(pressed('print'), 'print'),
+    undo: undoing.undo,
     timer: () => orSay(pressed('timer'), 'timer'),
   }
   useKeys(deeds)
-  const words = said.path === path ? said.words : ''
+  const words = undoing.said !== '' ? undoing.said : said.path === path ? said.words : ''
   return (
     <>
       <Strip path={path} onKeys={() => setSheet(true)} />

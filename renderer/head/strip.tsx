@@ -1,11 +1,13 @@
 import { SCREENS, whereIs } from '../../core/words/places.ts'
 import { Button } from '../parts/button.tsx'
 import { goBack } from '../router.ts'
+import { useUndoing } from '../undo/undoing.tsx'
 import { useTell } from '../workroom.tsx'
 
 /** Under the head: the way back out of one thing, and the screens of the place she is in. */
 export function Strip({ path, onKeys }: { path: string; onKeys: () => void }) {
   const tell = useTell()
+  const undoing = useUndoing()
   const { place, screen, exact } = whereIs(path)
   const screens = SCREENS[place]
   return (
@@ -28,6 +30,16 @@ export function Strip({ path, onKeys }: { path: string; onKeys: () => void }) {
               </a>
             ))}
       </nav>
+      {undoing.last === undefined ? null : (
+        <Button
+          busy={undoing.busy}
+          onPress={undoing.undo}
+          shortcut="undo"
+          label={tell('undo.last', { what: undoing.last })}
+        >
+          {tell('undo.undo')}: {undoing.last}
+        </Button>
+      )}
       <Button onPress={onKeys} shortcut="help">
         {tell('keys.title')}
       </Button>

@@ -21,14 +21,16 @@ export function Days({ commission, money, onChanged }: Props) {
   const tell = useTell()
   const doing = useDoing()
   const { id, revision, dueDay, eventDay, note, state } = commission
-  const { typed, field } = useTyped({ due: dueDay ?? '', worn: eventDay ?? '', note })
+  const { typed, field, forget } = useTyped({ due: dueDay ?? '', worn: eventDay ?? '', note })
   const changed = typed.due !== (dueDay ?? '') || typed.worn !== (eventDay ?? '') || typed.note !== note
   const keep = (event: FormEvent) => {
     event.preventDefault()
     const days = { dueDay: typed.due || null, eventDay: typed.worn || null }
     void doing.run(async () => {
       const asked = { id, revision, ...days, note: typed.note }
-      onChanged((await workroom.ask('commission.change', asked)).commission)
+      const { commission: next } = await workroom.ask('commission.change', asked)
+      forget()
+      onChanged(next)
     })
   }
   return (

@@ -6,6 +6,7 @@ import type { InputOf, OutputOf } from '../../core/workroom.ts'
 import { ChoicesForm, type Chosen } from '../desk/choices-form.tsx'
 import { ActForm } from '../parts/acts.tsx'
 import { SelectField } from '../parts/field.tsx'
+import { useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { Tick } from '../parts/tick.tsx'
 import { sentenceOf, useHouse, useQuery, useTell } from '../workroom.tsx'
@@ -37,12 +38,12 @@ function Again({ garmentId, made, fitting, close, onDone }: AgainProps) {
   const { value: construction } = useQuery('construction.describe', { id: made.construction })
   const { value: book } = useQuery('client.get', { id: made.wearer.id })
   const sets = book?.measurementSets ?? []
-  const [picked, setSet] = useState(fitting?.measurementSetId)
+  const [picked, setSet] = useHalfFilled(`set ${garmentId}`, fitting?.measurementSetId)
   const set = sets.find(({ id }) => id === picked)?.id ?? made.measurementSet.id
-  const [chosen, setChosen] = useState<Chosen>(made.choices)
+  const [chosen, setChosen] = useHalfFilled<Chosen>(`choices ${garmentId}`, made.choices)
   const asked = { garmentId, measurementSetId: set, choices: chosen }
   const { change, refused } = useTry(asked)
-  const [left, setLeft] = useState<readonly string[]>([])
+  const [left, setLeft] = useHalfFilled<readonly string[]>(`left ${garmentId}`, [])
   return (
     <ActForm
       label={tell('redraft.title')}

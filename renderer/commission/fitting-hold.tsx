@@ -3,6 +3,7 @@ import { say } from '../../core/words/say.ts'
 import { printMinutes } from '../../core/words/time.ts'
 import { ActForm } from '../parts/acts.tsx'
 import { SelectField, TextArea, TextField } from '../parts/field.tsx'
+import { useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { Tick } from '../parts/tick.tsx'
 import { useTyped } from '../parts/typed.ts'
@@ -30,7 +31,7 @@ export function Hold({ commission, fitting, when, close, then = close, onDone }:
     added: minutesAdded === 0 ? '' : printMinutes(minutesAdded),
     set: fitting.measurementSetId ?? '',
   })
-  const [recut, setRecut] = useState<readonly string[]>(fitting.recut)
+  const [recut, setRecut] = useHalfFilled<readonly string[]>('recut', fitting.recut)
   const { sets, pieces, refused } = useChoices(commission, fitting)
   return (
     <ActForm

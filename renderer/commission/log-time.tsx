@@ -3,6 +3,7 @@ import { Button as AriaButton } from 'react-aria-components'
 import type { InputOf } from '../../core/workroom.ts'
 import { Button } from '../parts/button.tsx'
 import { TextField } from '../parts/field.tsx'
+import { useHalfFilled } from '../parts/kept.tsx'
 import { useDoing, useHouse, useTell } from '../workroom.tsx'
 
 type Props = {
@@ -17,12 +18,15 @@ export function LogTime({ on, name, onLogged }: Props) {
   const { workroom } = useHouse()
   const tell = useTell()
   const doing = useDoing()
-  const [open, setOpen] = useState(false)
-  const [typed, setTyped] = useState('')
+  const [typed, setTyped, forget] = useHalfFilled(`log ${JSON.stringify(on)}`, '')
+  const [open, setOpen] = useState(typed !== '')
+  const came = useRef(open)
   const button = useRef<HTMLButtonElement>(null)
   const form = useRef<HTMLFormElement>(null)
   useEffect(() => {
-    if (open) form.current?.querySelector('input')?.focus()
+    // A field that is half filled when she comes does not draw her to it.
+    if (open && !came.current) form.current?.querySelector('input')?.focus()
+    came.current = false
   }, [open])
   const close = () => {
     setOpen(false)
@@ -33,6 +37,7 @@ export function LogTime({ on, name, onLogged }: Props) {
     await doing.run(async () => {
       const { time } = await workroom.ask('time.log', { ...on, minutes: typed })
       setTyped('')
+      forget()
       close()
       onLogged(time.minutes, name)
     })

@@ -1,7 +1,7 @@
-import { useState } from 'react'
 import { printLength } from '../../core/words/length.ts'
 import { ActForm } from '../parts/acts.tsx'
 import { TextField } from '../parts/field.tsx'
+import { useHalfFilled } from '../parts/kept.tsx'
 import { useHouse, useQuery, useTell } from '../workroom.tsx'
 import type { Fitting } from './fittings.tsx'
 import type { Followed, Garment } from './logged.ts'
@@ -31,7 +31,7 @@ function Fields({ garmentId, made, fittingId, close, then, onDone }: FieldsProps
   const tell = useTell()
   const { value: construction } = useQuery('construction.describe', { id: made.construction })
   const { value: kept } = useQuery('measurementSet.get', { id: made.measurementSet.id })
-  const [typed, setTyped] = useState<Readonly<Record<string, string>>>({})
+  const [typed, setTyped] = useHalfFilled<Readonly<Record<string, string>>>(`anew ${garmentId}`, {})
   if (construction === undefined || kept === undefined) return null
   const { measures } = kept.measurementSet
   const ids = [...new Set([...construction.required.flat(), ...construction.useful])]

@@ -1,7 +1,8 @@
-import { type FormEvent, useEffect, useRef, useState } from 'react'
+import { type FormEvent, useEffect, useRef } from 'react'
 import { printMinutes } from '../../core/words/time.ts'
 import { Button } from '../parts/button.tsx'
 import { TextField } from '../parts/field.tsx'
+import { useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { useDoing, useHouse, useTell } from '../workroom.tsx'
 import type { Time } from './logged.ts'
@@ -14,9 +15,9 @@ export function TimeForm({ time, steps, onChanged, onClose }: Props) {
   const tell = useTell()
   const doing = useDoing()
   const written = printMinutes(time.minutes)
-  const [minutes, setMinutes] = useState(written)
-  const [day, setDay] = useState(time.day)
-  const [note, setNote] = useState(time.note)
+  const [minutes, setMinutes, forgetMinutes] = useHalfFilled(`minutes ${time.id}`, written)
+  const [day, setDay, forgetDay] = useHalfFilled(`day ${time.id}`, time.day)
+  const [note, setNote, forgetNote] = useHalfFilled(`note ${time.id}`, time.note)
   const form = useRef<HTMLFormElement>(null)
   useEffect(() => {
     form.current?.scrollIntoView({ block: 'nearest' })
@@ -25,8 +26,12 @@ export function TimeForm({ time, steps, onChanged, onClose }: Props) {
   const { id, revision } = time
   const done = async (work: () => Promise<unknown>) => {
     if (!(await doing.run(work))) return
-    onClose()
+    leave()
     onChanged()
+  }
+  const leave = () => {
+    for (const forget of [forgetMinutes, forgetDay, forgetNote]) forget()
+    onClose()
   }
   const keep = (event: FormEvent) => {
     event.preventDefault()
@@ -71,7 +76,7 @@ export function TimeForm({ time, steps, onChanged, onClose }: Props) {
           <Button main type="submit" busy={doing.busy}>
             {tell('times.list.keep')}
           </Button>
-          <Button onPress={onClose}>{tell('times.list.leave')}</Button>
+          <Button onPress={leave}>{tell('times.list.leave')}</Button>
         </div>
         <div className="row">
           {act(time.asideAt === null ? 'setAside' : 'takeUp')}

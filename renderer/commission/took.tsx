@@ -1,8 +1,9 @@
-import { type FormEvent, useState } from 'react'
+import type { FormEvent } from 'react'
 import { printLength } from '../../core/words/length.ts'
 import { numberFormat } from '../../core/words/number-format.ts'
 import { Button } from '../parts/button.tsx'
 import { TextField } from '../parts/field.tsx'
+import { useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { useDoing, useHouse, useTell } from '../workroom.tsx'
 import { type GarmentAccount, isUsed } from './account.tsx'
@@ -19,7 +20,7 @@ export function Took({ one, name, onWritten }: Props) {
     of === null
       ? ''
       : numberFormat(reader.locale, { maximumFractionDigits: 1, useGrouping: false }).format(of)
-  const [typed, setTyped] = useState({
+  const [typed, setTyped, forget] = useHalfFilled(`took ${one.id}`, {
     cloth: cloth.actual === null ? '' : printLength(cloth.actual, reader.unit, reader.locale),
     handThread: metres(handThread.actual),
     machineThread: metres(machineThread.actual),
@@ -40,7 +41,9 @@ export function Took({ one, name, onWritten }: Props) {
         machineThread: read(typed.machineThread),
       }),
     )
-    if (written) onWritten()
+    if (!written) return
+    forget()
+    onWritten()
   }
   const field = (id: keyof typeof typed, help?: string) => (
     <TextField

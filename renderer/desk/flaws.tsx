@@ -1,6 +1,6 @@
-import { useState } from 'react'
 import { Button } from '../parts/button.tsx'
 import { TextField } from '../parts/field.tsx'
+import { useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { useDoing, useHouse, useTell } from '../workroom.tsx'
 import type { LayTable } from './use-lay.ts'
@@ -15,7 +15,7 @@ const NOTHING = /^\s*0\s*$/
 export function Flaws({ table }: { table: LayTable }) {
   const { workroom } = useHouse()
   const tell = useTell()
-  const [typed, setTyped] = useState(EMPTY)
+  const [typed, setTyped] = useHalfFilled('flaw', EMPTY)
   const doing = useDoing()
   const length = async (text: string) => (await workroom.ask('length.read', { text })).mm
   const distance = (text: string) => (NOTHING.test(text) ? 0 : length(text))

@@ -1,10 +1,10 @@
-import { useState } from 'react'
 import { createPortal } from 'react-dom'
 import type { TapedMeasure } from '../../core/draw/tape.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { amountOf } from '../parts/amount.ts'
 import { Button } from '../parts/button.tsx'
 import { SelectField, TextField } from '../parts/field.tsx'
+import { useForgetAll, useHalfFilled } from '../parts/kept.tsx'
 import { PickField } from '../parts/pick-field.tsx'
 import { Tick } from '../parts/tick.tsx'
 import { addressOf, goTo } from '../router.ts'
@@ -61,30 +61,32 @@ export function Reckoning(props: ReckoningProps) {
   } = props
   const { workroom } = useHouse()
   const tell = useTell()
-  const [constructionId, setConstruction] = useState(garment ?? FIRST)
+  const [constructionId, setConstruction] = useHalfFilled(`garment ${wearerId}`, FIRST, garment)
   const { value: catalogue } = useQuery('constructions.list', {})
   const { value: described } = useQuery('construction.describe', { id: constructionId })
   // The last garment's form is not shown while the next one's is on its way.
   const construction = described?.id === constructionId ? described : undefined
   const { value: plans } = useQuery('finishPlans.list', {})
-  const [setId, setSet] = useState(sets.at(-1)!.id)
-  const [clothId, setCloth] = useState(cloths[0]!.id)
-  const [otherClothIds, setOthers] = useState<OtherCloths>({})
+  const [wishedSet, setSet] = useHalfFilled(`set ${wearerId}`, sets.at(-1)!.id)
+  const setId = sets.some(({ id }) => id === wishedSet) ? wishedSet : sets.at(-1)!.id
+  const [clothId, setCloth] = useHalfFilled(`cloth ${wearerId}`, cloths[0]!.id)
+  const [otherClothIds, setOthers] = useHalfFilled<OtherCloths>(`others ${wearerId}`, {})
   // Each garment is sewn as it usually is until the maker says otherwise.
-  const [plan, setPlan] = useState<PlanId>()
+  const [plan, setPlan] = useHalfFilled<PlanId | undefined>(`plan ${wearerId}`, undefined)
   const finishPlan: PlanId = plan ?? construction?.finishPlan ?? 'machineWhereHidden'
   const customerId = customer ?? basket[0]?.line.wearerId ?? wearerId
-  const [quantity, setQuantity] = useState('1')
-  const [choices, setChoices] = useState<Chosen>({})
-  const [extras, setExtras] = useState<Extras>({})
-  const [agreed, setAgreed] = useState(NOTHING_AGREED)
-  const [options, setOptions] = useState<Variation[]>([])
+  const [quantity, setQuantity] = useHalfFilled(`quantity ${wearerId}`, '1')
+  const [choices, setChoices] = useHalfFilled<Chosen>(`choices ${wearerId}`, {})
+  const [extras, setExtras] = useHalfFilled<Extras>(`extras ${wearerId}`, {})
+  const [agreed, setAgreed] = useHalfFilled(`agreed ${wearerId}`, NOTHING_AGREED)
+  const [options, setOptions] = useHalfFilled<Variation[]>(`options ${wearerId}`, [])
   const [postage, setPostage] = useKept('postage', '')
   const [naming, setNaming] = useKept('naming', true)
   const { value: house } = useQuery('settings.get', {})
   const currency = house?.settings.rates.currency ?? 'GBP'
   const garments = basket.reduce((sum, one) => sum + (one.line.quantity ?? 1), Number(quantity) || 1)
   const saving = useDoing()
+  const forgetAll = useForgetAll()
   const asked = {
     construction: constructionId,
     measurementSetId: setId,
@@ -108,6 +110,7 @@ export function Reckoning(props: ReckoningProps) {
     setBasket([])
     setCustomer(undefined)
     setPostage('')
+    forgetAll()
   }
   const save = () =>
     saving.run(async () => {

@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import type { InputOf, OutputOf, Progress } from '../../core/workroom.ts'
+import { useHalfFilled } from '../parts/kept.tsx'
 import { type Doing, useDoing, useHouse } from '../workroom.tsx'
 
 type Asked = Omit<InputOf<'lay.best'>, 'lay' | 'seconds' | 'seed'>
@@ -40,15 +41,18 @@ type Settled = { for: string; locked: Placement[]; placements?: Placement[]; tea
  */
 export function useLay(asked: Asked): LayTable {
   const { workroom } = useHouse()
-  const [manner, setManner] = useState<Manner>('single')
+  const [manner, setManner] = useHalfFilled<Manner>('manner', 'single')
   // They are in the cloth, whatever is cut from it.
-  const [marked, setMarked] = useState<{ cloth: string | undefined; flaws: Flaw[] }>()
+  const [marked, setMarked] = useHalfFilled<{ cloth: string | undefined; flaws: Flaw[] } | undefined>(
+    'flaws',
+    undefined,
+  )
   const flaws = useMemo(
     () => (marked !== undefined && marked.cloth === asked.clothId ? marked.flaws : []),
     [marked, asked.clothId],
   )
   const key = JSON.stringify([asked, manner, flaws])
-  const [settled, setSettled] = useState<Settled>({ for: key, locked: [] })
+  const [settled, setSettled] = useHalfFilled<Settled>('settled', { for: key, locked: [] })
   const [running, setRunning] = useState<Running>()
   const [found, setFound] = useState<OutputOf<'lay.best'>>()
   const doing = useDoing()
@@ -62,7 +66,7 @@ export function useLay(asked: Asked): LayTable {
   // A search for a garment or cloth that is no longer wanted is of no use to anybody.
   // biome-ignore lint/correctness/useExhaustiveDependencies: `key` stands for the garment and the cloth
   useEffect(() => () => stop.current?.abort(), [key])
-  const settle = useCallback((to: Omit<Settled, 'for'>) => setSettled({ for: key, ...to }), [key])
+  const settle = useCallback((to: Omit<Settled, 'for'>) => setSettled({ for: key, ...to }), [key, setSettled])
   const search = () => {
     stop.current = new AbortController()
     const { signal } = stop.current

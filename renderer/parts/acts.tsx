@@ -2,6 +2,7 @@ import { type FormEvent, type ReactNode, useEffect, useRef, useState } from 'rea
 import { Button as AriaButton } from 'react-aria-components'
 import { useDoing, useTell } from '../workroom.tsx'
 import { Button } from './button.tsx'
+import { KeptApart, useForgetAll, useHalfFilledIn } from './kept.tsx'
 import { Refusal } from './refusal.tsx'
 
 export type Act = {
@@ -12,14 +13,18 @@ export type Act = {
   form: (close: () => void) => ReactNode
 }
 
-/** Things one can do here: a row of buttons, and below it the form of the one that was pressed. */
+/** Things one can do here: a row of buttons, and below it the form of the one that was pressed, or is half filled. */
 export function Acts({ acts, plain = false }: { acts: readonly Act[]; plain?: boolean }) {
-  const [open, setOpen] = useState<string>()
+  const halfFilled = useHalfFilledIn()
+  const [open, setOpen] = useState(() => acts.find((act) => halfFilled(nameOf(act)))?.id)
   const buttons = useRef(new Map<string, HTMLButtonElement>())
   const panel = useRef<HTMLDivElement>(null)
+  const before = useRef(open)
   useEffect(() => {
-    if (open !== undefined)
+    // What is open already when she comes does not draw her away from where she is.
+    if (open !== undefined && open !== before.current)
       panel.current?.querySelector<HTMLElement>('input, select, textarea, button')?.focus()
+    before.current = open
   }, [open])
   const close = () => {
     if (open !== undefined) buttons.current.get(open)?.focus()
@@ -55,12 +60,15 @@ export function Acts({ acts, plain = false }: { acts: readonly Act[]; plain?: bo
             if (event.key === 'Escape') close()
           }}
         >
-          {act.form(close)}
+          <KeptApart name={nameOf(act)}>{act.form(close)}</KeptApart>
         </div>
       )}
     </>
   )
 }
+
+/** By what a form is told from the others of its screen. */
+const nameOf = ({ label, words }: Act): string => label ?? words
 
 type FormProps = {
   /** What the form is for, said to whoever cannot see where it stands. */
@@ -78,9 +86,16 @@ type FormProps = {
 export function ActForm({ label, keep, work, close, then = close, children }: FormProps) {
   const tell = useTell()
   const doing = useDoing()
+  const forget = useForgetAll()
   const submit = async (event: FormEvent) => {
     event.preventDefault()
-    if (await doing.run(work)) then()
+    if (!(await doing.run(work))) return
+    forget()
+    then()
+  }
+  const leave = () => {
+    forget()
+    close()
   }
   return (
     <form className="stack" aria-label={label} onSubmit={(event) => void submit(event)}>
@@ -90,7 +105,7 @@ export function ActForm({ label, keep, work, close, then = close, children }: Fo
         <Button main type="submit" busy={doing.busy}>
           {keep}
         </Button>
-        <Button onPress={close}>{tell('times.list.leave')}</Button>
+        <Button onPress={leave}>{tell('times.list.leave')}</Button>
       </div>
     </form>
   )

@@ -1,7 +1,7 @@
-import { useState } from 'react'
 import { printLength } from '../../core/words/length.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { Button } from '../parts/button.tsx'
+import { useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { addressOf } from '../router.ts'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
@@ -14,7 +14,7 @@ type Set = OutputOf<'client.get'>['measurementSets'][number]
 export function Client({ id }: { id: string }) {
   const tell = useTell()
   const { value, refused, reload } = useQuery('client.get', { id })
-  const [measuring, setMeasuring] = useState(false)
+  const [measuring, setMeasuring] = useHalfFilled('measuring', false)
   if (value === undefined) return <Refusal sentence={refused} />
   const { client } = value
   const sets = [...value.measurementSets].reverse()

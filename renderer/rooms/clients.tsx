@@ -1,6 +1,6 @@
-import { useState } from 'react'
 import { Button } from '../parts/button.tsx'
 import { SelectField, TextField } from '../parts/field.tsx'
+import { useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { addressOf, goTo } from '../router.ts'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
@@ -11,11 +11,13 @@ export function Clients() {
   const tell = useTell()
   const { value, refused } = useQuery('clients.list', {})
   const doing = useDoing()
-  const [name, setName] = useState('')
-  const [email, setEmail] = useState('')
+  const [name, setName, forgetName] = useHalfFilled('name', '')
+  const [email, setEmail, forgetEmail] = useHalfFilled('email', '')
   const enter = () =>
     doing.run(async () => {
       const { client } = await workroom.ask('client.add', { name, email })
+      forgetName()
+      forgetEmail()
       goTo('clients', client.id)
     })
   return (
@@ -57,16 +59,18 @@ function StockSize() {
   const { workroom } = useHouse()
   const tell = useTell()
   const doing = useDoing()
-  const [of, setOf] = useState<'women' | 'men'>('women')
-  const [chest, setChest] = useState('')
-  const [stature, setStature] = useState('')
+  const [of, setOf] = useHalfFilled<'women' | 'men'>('of', 'women')
+  const [chest, setChest, forgetChest] = useHalfFilled('chest', '')
+  const [stature, setStature, forgetStature] = useHalfFilled('stature', '')
   const enter = () =>
     doing.run(async () => {
       const { client } = await workroom.ask('stockSize.add', { of, chest, stature })
+      forgetChest()
+      forgetStature()
       goTo('clients', client.id)
     })
   return (
-    <details>
+    <details open={chest !== '' || stature !== '' ? true : undefined}>
       <summary>{tell('screen.stock.title')}</summary>
       <form
         className="sheet stack"

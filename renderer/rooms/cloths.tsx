@@ -15,12 +15,13 @@ export function Cloths() {
   const { value, refused, reload } = useQuery('cloths.list', {})
   const { value: house } = useQuery('settings.get', {})
   const nothing = clothTexts(undefined, reader)
-  const { typed, field, write } = useTyped(nothing)
+  const { typed, field, write, forget } = useTyped(nothing)
   const doing = useDoing()
   const add = async () => {
     const currency = house?.settings.rates.currency ?? 'GBP'
     if (!(await doing.run(() => workroom.ask('cloth.add', clothTyped(typed, currency))))) return
     write(nothing)
+    forget()
     reload()
   }
   return (

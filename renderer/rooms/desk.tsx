@@ -3,6 +3,7 @@ import { createPortal } from 'react-dom'
 import type { OutputOf } from '../../core/workroom.ts'
 import type { Basket } from '../desk/on-the-quote.tsx'
 import { Reckoning, type Shared } from '../desk/reckoning.tsx'
+import { useHalfFilled } from '../parts/kept.tsx'
 import { PickField } from '../parts/pick-field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { addressOf } from '../router.ts'
@@ -41,7 +42,9 @@ export function Desk({ wearer, garment }: Asked) {
 
 function DeskFor({ clients, cloths, wearer, garment }: Asked & { clients: Client[]; cloths: Cloth[] }) {
   const tell = useTell()
-  const [wearerId, setWearer] = useState(wearer ?? clients[0]!.id)
+  const [wished, setWearer] = useHalfFilled('wearer', clients[0]!.id, wearer)
+  // Whoever was chosen before may not be in the book any more.
+  const wearerId = clients.some(({ id }) => id === wished) ? wished : clients[0]!.id
   const [basket, setBasket] = useKept<Basket>('basket', [])
   const [customer, setCustomer] = useKept<string | undefined>('customer', undefined)
   const of = useQuery('client.get', { id: wearerId })

@@ -1,5 +1,6 @@
 import { useId, useState } from 'react'
 import { Button } from '../parts/button.tsx'
+import { useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { useDoing, useHouse, useTell } from '../workroom.tsx'
 
@@ -8,7 +9,7 @@ export function FormReader({ onRead }: { onRead: (measures: Record<string, strin
   const { workroom } = useHouse()
   const tell = useTell()
   const field = useId()
-  const [text, setText] = useState('')
+  const [text, setText] = useHalfFilled('form', '')
   const [unread, setUnread] = useState<string[]>([])
   const doing = useDoing()
   const read = () =>

@@ -5,6 +5,7 @@ import { WORKROOM_UNITS, type WorkroomUnit } from '../../core/words/units.ts'
 import type { InputOf, OutputOf } from '../../core/workroom.ts'
 import { Button } from '../parts/button.tsx'
 import { SelectField, TextField } from '../parts/field.tsx'
+import { useForgetAll, useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { SheetDrawing } from '../parts/sheet-drawing.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
@@ -33,16 +34,24 @@ export function MeasureForm({ client, from, onTaken }: Props) {
   const tell = useTell()
   const { value } = useQuery('measures.list', {})
   const { value: construction } = useQuery('construction.describe', { id: 'goredUndertunic' })
-  const [unit, setUnit] = useState<WorkroomUnit>(from?.unit ?? reader.unit)
-  const [typed, setTyped] = useState<Record<string, string>>(() => written(from, unit, reader.locale))
-  const [estimates, setEstimates] = useState<Estimates>([])
-  const [of, setOf] = useState<Of | 'all'>(from?.proportionsOf ?? 'all')
-  const [notes, setNotes] = useState<Record<string, string>>(from?.notes ?? {})
-  const [remarks, setRemarks] = useState<Record<string, string>>(from?.remarks ?? {})
-  const [taking, setTaking] = useState({ day: '', takenBy: '', over: from?.over ?? '', note: '' })
+  const [unit, setUnit] = useHalfFilled<WorkroomUnit>('unit', from?.unit ?? reader.unit)
+  const [typed, setTyped] = useHalfFilled<Record<string, string>>('typed', () =>
+    written(from, unit, reader.locale),
+  )
+  const [estimates, setEstimates] = useHalfFilled<Estimates>('estimates', [])
+  const [of, setOf] = useHalfFilled<Of | 'all'>('of', from?.proportionsOf ?? 'all')
+  const [notes, setNotes] = useHalfFilled<Record<string, string>>('notes', from?.notes ?? {})
+  const [remarks, setRemarks] = useHalfFilled<Record<string, string>>('remarks', from?.remarks ?? {})
+  const [taking, setTaking] = useHalfFilled('taking', {
+    day: '',
+    takenBy: '',
+    over: from?.over ?? '',
+    note: '',
+  })
   const [sought, setSought] = useState('')
   const [focused, setFocused] = useState<string>()
   const doing = useDoing()
+  const forget = useForgetAll()
 
   const known = value?.measures ?? []
   const entered = Object.fromEntries(Object.entries(typed).filter(([, text]) => text.trim() !== ''))
@@ -87,7 +96,11 @@ export function MeasureForm({ client, from, onTaken }: Props) {
           ...(from === undefined ? {} : { supersedes: from.id }),
         }),
       )
-      .then((done) => done && onTaken())
+      .then((done) => {
+        if (!done) return
+        forget()
+        onTaken()
+      })
   const wrongAt = doing.refused?.field?.replace('measures.', '')
   const line = (measure: Known) => (
     <MeasureLine

@@ -9,6 +9,7 @@ import { Sewn, SewPicked } from '../own/sewing.tsx'
 import { useTrial } from '../own/use-trial.ts'
 import { Button } from '../parts/button.tsx'
 import { SelectField, TextField } from '../parts/field.tsx'
+import { useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { saved } from '../parts/saved.ts'
 import { SheetDrawing } from '../parts/sheet-drawing.tsx'
@@ -33,7 +34,7 @@ type Props = { first: Definition; family: string | undefined; version?: number }
 function Editor({ first, family, version }: Props) {
   const { workroom } = useHouse()
   const tell = useTell()
-  const [definition, setDefinition] = useState(first)
+  const [definition, setDefinition, forget] = useHalfFilled('definition', first)
   const [chosen, setChosen] = useState<Edge[]>([])
   const [wearerId, setWearer] = useState<string>()
   const { value: book } = useQuery('clients.list', {})
@@ -75,6 +76,7 @@ function Editor({ first, family, version }: Props) {
     doing.run(async () => {
       const asked = family === undefined ? { definition } : { definition, family }
       const { construction } = await workroom.ask('ownConstruction.save', asked)
+      forget()
       goTo('desk', undefined, { garment: `own:${construction.family}` })
     })
   const write = () =>

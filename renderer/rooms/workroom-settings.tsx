@@ -1,5 +1,5 @@
-import { useState } from 'react'
 import { Button } from '../parts/button.tsx'
+import { useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { Mark } from '../settings/emblem.tsx'
 import { changesOf, type Settings, type Typed, type Usual, written } from '../settings/form.ts'
@@ -37,7 +37,7 @@ type Props = { settings: Settings; revision: number; usual: Usual; onKept: () =>
 function SettingsForm({ settings, revision, usual, onKept }: Props) {
   const { workroom } = useHouse()
   const tell = useTell()
-  const [typed, setTyped] = useState<Typed>(() => written(settings))
+  const [typed, setTyped, forget] = useHalfFilled<Typed>('settings', () => written(settings))
   const doing = useDoing()
   const form = {
     typed,
@@ -47,7 +47,11 @@ function SettingsForm({ settings, revision, usual, onKept }: Props) {
   const keep = () =>
     doing
       .run(() => workroom.ask('settings.set', { revision, changes: changesOf(typed) }))
-      .then((done) => done && onKept())
+      .then((done) => {
+        if (!done) return
+        forget()
+        onKept()
+      })
   return (
     <form
       className="stack"

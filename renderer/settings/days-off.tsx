@@ -1,7 +1,8 @@
-import { type FormEvent, useState } from 'react'
+import type { FormEvent } from 'react'
 import { printDate } from '../../core/words/dates.ts'
 import { Button } from '../parts/button.tsx'
 import { SelectField, TextField } from '../parts/field.tsx'
+import { useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { useDoing, useHouse, useTell } from '../workroom.tsx'
 import { type Absence, isUnentered, type Person } from './person.ts'
@@ -64,10 +65,10 @@ function AwayForm({ people, onChanged }: Omit<Props, 'away'>) {
   const { workroom } = useHouse()
   const tell = useTell()
   const doing = useDoing()
-  const [who, setWho] = useState(ALL)
-  const [from, setFrom] = useState('')
-  const [to, setTo] = useState('')
-  const [note, setNote] = useState('')
+  const [who, setWho] = useHalfFilled('who', ALL)
+  const [from, setFrom] = useHalfFilled('from', '')
+  const [to, setTo] = useHalfFilled('to', '')
+  const [note, setNote] = useHalfFilled('note', '')
   const write = async (event: FormEvent) => {
     event.preventDefault()
     const written = await doing.run(() => {

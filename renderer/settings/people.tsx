@@ -1,6 +1,7 @@
 import { useState } from 'react'
 import { printMinutes } from '../../core/words/time.ts'
 import { Button } from '../parts/button.tsx'
+import { useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 import { DaysOff } from './days-off.tsx'
@@ -24,7 +25,7 @@ function Bench({ people, onChanged }: { people: readonly Person[]; onChanged: ()
   const { workroom } = useHouse()
   const tell = useTell()
   /** Id of the person whose form is open, or `new`. */
-  const [open, setOpen] = useState<string>()
+  const [open, setOpen] = useHalfFilled<string | undefined>('person', undefined)
   const alone = people.every(isUnentered)
   const named = (person: Person) => (person.name === '' ? tell('people.myself') : person.name)
   const add = async (given: Given) => {

@@ -1,6 +1,7 @@
-import { type FormEvent, useEffect, useRef, useState } from 'react'
+import { type FormEvent, useEffect, useRef } from 'react'
 import { Button } from '../parts/button.tsx'
 import { TextField } from '../parts/field.tsx'
+import { useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { Tick } from '../parts/tick.tsx'
 import { useDoing, useTell } from '../workroom.tsx'
@@ -22,7 +23,9 @@ export function PersonForm({ person, onKeep, onDone, onLeave }: Props) {
   const tell = useTell()
   const doing = useDoing()
   const days = useWeekdays('long')
-  const [typed, setTyped] = useState(() => (person === undefined ? NOBODY : written(person)))
+  const [typed, setTyped, forget] = useHalfFilled(`person ${person?.id ?? 'new'}`, () =>
+    person === undefined ? NOBODY : written(person),
+  )
   const form = useRef<HTMLFormElement>(null)
   useEffect(() => form.current?.querySelector('input')?.focus(), [])
   const set = (changes: Partial<TypedPerson>) => setTyped((before) => ({ ...before, ...changes }))
@@ -46,7 +49,9 @@ export function PersonForm({ person, onKeep, onDone, onLeave }: Props) {
   }
   const keep = async (event: FormEvent) => {
     event.preventDefault()
-    if (await doing.run(async () => onKeep(given()))) onDone()
+    if (!(await doing.run(async () => onKeep(given())))) return
+    forget()
+    onDone()
   }
   return (
     <form
@@ -109,7 +114,14 @@ export function PersonForm({ person, onKeep, onDone, onLeave }: Props) {
         <Button main type="submit" busy={doing.busy}>
           {tell('people.keep')}
         </Button>
-        <Button onPress={onLeave}>{tell('people.leave')}</Button>
+        <Button
+          onPress={() => {
+            forget()
+            onLeave()
+          }}
+        >
+          {tell('people.leave')}
+        </Button>
       </div>
     </form>
   )

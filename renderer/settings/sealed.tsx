@@ -3,7 +3,6 @@ import { ActForm } from '../parts/acts.tsx'
 import { Button } from '../parts/button.tsx'
 import { TextField } from '../parts/field.tsx'
 import { sendFile } from '../parts/send-file.ts'
-import { useTyped } from '../parts/typed.ts'
 import { useHouse, useTell } from '../workroom.tsx'
 
 /** How far something is, in a line that is read out. */
@@ -16,12 +15,22 @@ function useFar() {
   }
 }
 
+/** A passphrase lies about nowhere, not even until she comes back. */
+function useSecret<K extends string>(first: Record<K, string>) {
+  const [typed, setTyped] = useState(first)
+  const field = (id: K) => ({
+    value: typed[id],
+    onChange: (text: string) => setTyped((before) => ({ ...before, [id]: text })),
+  })
+  return { typed, field }
+}
+
 /** A copy that only a passphrase opens, handed over as papers are. */
 export function Seal({ close, onSealed }: { close: () => void; onSealed: (said: string) => void }) {
   const { workroom } = useHouse()
   const tell = useTell()
   const far = useFar()
-  const { typed, field } = useTyped({ passphrase: '', again: '' })
+  const { typed, field } = useSecret({ passphrase: '', again: '' })
   return (
     <ActForm
       label={tell('safe.seal')}
@@ -54,7 +63,7 @@ export function Unseal({ close, onOpened }: { close: () => void; onOpened: (said
   const far = useFar()
   const [chosen, setChosen] = useState<File>()
   const input = useRef<HTMLInputElement>(null)
-  const { typed, field } = useTyped({ passphrase: '' })
+  const { typed, field } = useSecret({ passphrase: '' })
   return (
     <ActForm
       label={tell('safe.unseal')}

@@ -58,12 +58,13 @@ function Change({ cloth, close, onDone }: ChangeProps) {
   const { workroom, reader } = useHouse()
   const tell = useTell()
   const doing = useDoing()
-  const { typed, field } = useTyped(clothTexts(cloth, reader))
+  const { typed, field, forget } = useTyped(clothTexts(cloth, reader))
   const { id, revision, name } = cloth
   const change = async () => {
     const work = () =>
       workroom.ask('cloth.change', { id, revision, cloth: clothChanged(cloth, typed, reader) })
     if (!(await doing.run(work))) return
+    forget()
     close()
     onDone()
   }

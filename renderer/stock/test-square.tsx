@@ -3,6 +3,7 @@ import { say } from '../../core/words/say.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { Button } from '../parts/button.tsx'
 import { TextField } from '../parts/field.tsx'
+import { useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { useDoing, useHouse, useTell } from '../workroom.tsx'
 import type { Cloth } from './lengths.tsx'
@@ -24,7 +25,7 @@ export function TestSquare({ cloth: { id, revision, name, ...cloth }, close, onK
   const { workroom, reader } = useHouse()
   const tell = useTell()
   const doing = useDoing()
-  const [marks, setMarks] = useState<Marks>({ warp: [NOTHING], weft: [NOTHING] })
+  const [marks, setMarks, forget] = useHalfFilled<Marks>('marks', { warp: [NOTHING], weft: [NOTHING] })
   const [square, setSquare] = useState<Square>()
   const write = (next: Marks) => {
     setMarks(next)
@@ -39,6 +40,7 @@ export function TestSquare({ cloth: { id, revision, name, ...cloth }, close, onK
     doing.run(async () => setSquare((await workroom.ask('testSquare.read', measured())).square))
   const keep = async () => {
     if (!(await doing.run(() => workroom.ask('cloth.testSquare', { id, revision, ...measured() })))) return
+    forget()
     close()
     onKept()
   }

@@ -1,8 +1,9 @@
-import { type FormEvent, useState } from 'react'
+import type { FormEvent } from 'react'
 import { Refusal as Refused } from '../../core/words/refusal.ts'
 import { say } from '../../core/words/say.ts'
 import { readMinutes } from '../../core/words/time.ts'
 import { Button } from '../parts/button.tsx'
+import { useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { useDoing, useHouse, useTell } from '../workroom.tsx'
 import { type Rate, writtenRate } from './figures.ts'
@@ -13,7 +14,7 @@ export function Standard({ rate, onKept }: { rate: Rate; onKept: () => void }) {
   const tell = useTell()
   const doing = useDoing()
   const written = writtenRate(rate.standard, reader.locale)
-  const [typed, setTyped] = useState(written)
+  const [typed, setTyped, forget] = useHalfFilled(`standard ${rate.id}`, written)
   const names = { work: say(rate.name, reader), per: rate.per }
   const keep = async (event: FormEvent) => {
     event.preventDefault()
@@ -23,7 +24,9 @@ export function Standard({ rate, onKept }: { rate: Rate; onKept: () => void }) {
       const { settings, revision } = await workroom.ask('settings.get', {})
       await workroom.ask('settings.set', { revision, changes: { ways: waysWith(rate, minutes, settings) } })
     })
-    if (kept) onKept()
+    if (!kept) return
+    forget()
+    onKept()
   }
   const sayingRefusals = <T,>(read: () => T): T => {
     try {

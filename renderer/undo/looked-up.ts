@@ -36,6 +36,14 @@ export const LOOKED_UP: Partial<Record<RequestName, Way>> = {
         ? []
         : [{ name: 'note.change', payload: { id: note.id, revision: note.revision, ...before } }],
   ),
+  'time.change': wayFrom(
+    'time.change',
+    async ({ id }, ask) => timeBefore(id, ask),
+    ({ answer: { time }, before }) =>
+      before === undefined
+        ? []
+        : [{ name: 'time.change', payload: { id: time.id, revision: time.revision, ...before } }],
+  ),
   'commission.change': wayFrom(
     'commission.change',
     async ({ id }, ask) => {
@@ -138,10 +146,25 @@ export const LOOKED_UP: Partial<Record<RequestName, Way>> = {
   ),
 }
 
-async function noteBefore(id: string, ask: Ask) {
+/** What the history says that a thing held last of some fields; undefined when it does not hold them all. */
+async function heldBefore(id: string, fields: readonly string[], ask: Ask) {
   const { changes } = await ask('history.list', { id })
-  const last = changes.at(-1)?.after as { text?: string; day?: string } | null | undefined
-  return last?.text === undefined || last.day === undefined ? undefined : { text: last.text, day: last.day }
+  return changes
+    .map(({ after }) => (after ?? {}) as Record<string, unknown>)
+    .findLast((after) => fields.every((field) => after[field] !== undefined))
+}
+
+async function noteBefore(id: string, ask: Ask) {
+  const held = (await heldBefore(id, ['text', 'day'], ask)) as { text: string; day: string } | undefined
+  return held && { text: held.text, day: held.day }
+}
+
+async function timeBefore(id: string, ask: Ask) {
+  const fields = ['minutes', 'day', 'note']
+  const held = (await heldBefore(id, fields, ask)) as
+    | { minutes: number; day: string; note: string }
+    | undefined
+  return held && { minutes: held.minutes, day: held.day, note: held.note }
 }
 
 const lengthBefore = async (id: string, ask: Ask) =>

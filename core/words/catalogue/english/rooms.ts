@@ -76,6 +76,7 @@ export const rooms = {
   'undo.did.time.log': 'time logged',
   'undo.did.timer.stop': 'timer stopped',
   'undo.did.timer.start': 'timer started',
+  'undo.did.time.change': 'time changed',
   'undo.did.time.remove': 'time taken back',
   'undo.did.time.putBack': 'time put back',
   'undo.did.time.setAside': 'time set aside',

@@ -47,6 +47,7 @@ function Again({ garmentId, made, fitting, close, onDone }: AgainProps) {
   return (
     <ActForm
       label={tell('redraft.title')}
+      final="garment.draftAgain"
       keep={tell('redraft.keep')}
       close={close}
       work={async () => {

@@ -36,6 +36,7 @@ export function Hold({ commission, fitting, when, close, then = close, onDone }:
   return (
     <ActForm
       label={tell('life.doing', { doing: tell('life.fitting.hold'), what: when })}
+      final="fitting.hold"
       keep={tell('life.fitting.holdKeep')}
       close={close}
       then={then}

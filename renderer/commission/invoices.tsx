@@ -109,7 +109,12 @@ function Make({
     onMade(invoice.number, lacks)
   }
   return (
-    <ActForm label={tell('life.invoice.make')} keep={tell('life.invoice.keep')} {...{ close, work }}>
+    <ActForm
+      label={tell('life.invoice.make')}
+      final="invoice.make"
+      keep={tell('life.invoice.keep')}
+      {...{ close, work }}
+    >
       <p>{tell('life.invoice.make.sure')}</p>
       <div className="columns">
         <TextField label={tell('life.invoice.day')} type="date" required {...field('day')} />
@@ -127,7 +132,12 @@ function Cancel({ invoice: { id, number }, close, onDone }: Form & { invoice: In
     onDone()
   }
   return (
-    <ActForm label={tell('life.invoice.cancel')} keep={tell('life.invoice.cancelKeep')} {...{ close, work }}>
+    <ActForm
+      label={tell('life.invoice.cancel')}
+      final="invoice.cancel"
+      keep={tell('life.invoice.cancelKeep')}
+      {...{ close, work }}
+    >
       <p>{tell('life.invoice.cancel.sure', { number })}</p>
       <TextField label={tell('life.invoice.reason')} required {...field('reason')} />
     </ActForm>

@@ -112,6 +112,7 @@ function Write({
   return (
     <ActForm
       label={tell(kind === 'refund' ? 'life.payment.refund' : 'life.payment.add')}
+      final="payment.add"
       keep={tell('life.payment.keep')}
       {...{ close, work }}
     >

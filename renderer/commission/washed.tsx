@@ -65,6 +65,7 @@ function Measure({
   return (
     <ActForm
       label={tell('life.doing', { doing: tell('life.wash.title'), what: name })}
+      final="garment.washed"
       keep={tell('life.wash.keep')}
       close={close}
       work={async () => onLaid((await workroom.ask('garment.washed', { garmentId, ...typed })).laid.spare)}

@@ -40,7 +40,12 @@ function Enter({ order, onEntered, close }: Props & { close: () => void }) {
     goTo('commissions', commission.id)
   }
   return (
-    <ActForm label={tell('desk.agreed')} keep={tell('desk.agreed.keep')} {...{ close, work }}>
+    <ActForm
+      label={tell('desk.agreed')}
+      final="commission.enter"
+      keep={tell('desk.agreed.keep')}
+      {...{ close, work }}
+    >
       <p>{tell('desk.agreed.about')}</p>
       <div className="columns">
         <TextField label={tell('life.days.due')} type="date" {...field('due')} />

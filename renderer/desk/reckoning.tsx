@@ -8,6 +8,7 @@ import { useForgetAll, useHalfFilled } from '../parts/kept.tsx'
 import { PickField } from '../parts/pick-field.tsx'
 import { Tick } from '../parts/tick.tsx'
 import { addressOf, goTo } from '../router.ts'
+import { NotUndone } from '../undo/not-undone.tsx'
 import { useDoing, useHouse, useKept, useQuery, useTell } from '../workroom.tsx'
 import { NOTHING_AGREED, orderOf } from './agreed.ts'
 import { AgreedAlready } from './agreed-already.tsx'
@@ -216,6 +217,7 @@ export function Reckoning(props: ReckoningProps) {
         promised={promised}
         beneath={
           <>
+            <NotUndone act="quote.save" />
             {estimate === undefined ? null : (
               <Earnings
                 estimate={estimate}

@@ -1,5 +1,7 @@
 import { type FormEvent, type ReactNode, useEffect, useRef, useState } from 'react'
 import { Button as AriaButton } from 'react-aria-components'
+import type { Final } from '../undo/final.ts'
+import { NotUndone } from '../undo/not-undone.tsx'
 import { useDoing, useTell } from '../workroom.tsx'
 import { Button } from './button.tsx'
 import { KeptApart, useForgetAll, useHalfFilledIn } from './kept.tsx'
@@ -79,11 +81,13 @@ type FormProps = {
   close: () => void
   /** What comes once it is kept; it closes, if nothing does. */
   then?: () => void
+  /** What it does, where that cannot be undone: it is said. */
+  final?: Final
   children: ReactNode
 }
 
 /** A form that opens where it is needed, and closes once its work is done. */
-export function ActForm({ label, keep, work, close, then = close, children }: FormProps) {
+export function ActForm({ label, keep, work, close, then = close, final, children }: FormProps) {
   const tell = useTell()
   const doing = useDoing()
   const forget = useForgetAll()
@@ -100,6 +104,7 @@ export function ActForm({ label, keep, work, close, then = close, children }: Fo
   return (
     <form className="stack" aria-label={label} onSubmit={(event) => void submit(event)}>
       {children}
+      {final === undefined ? null : <NotUndone act={final} />}
       <Refusal sentence={doing.refused?.message} />
       <div className="row">
         <Button main type="submit" busy={doing.busy}>

@@ -5,6 +5,7 @@ import { ClothEntry } from '../stock/cloth-entry.tsx'
 import { ClothFields, clothTexts, clothTyped } from '../stock/cloth-fields.tsx'
 import { Drawer } from '../stock/drawer.tsx'
 import { Lengths } from '../stock/lengths.tsx'
+import { NotUndone } from '../undo/not-undone.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 import { Remnants } from './remnants.tsx'
 
@@ -37,6 +38,7 @@ export function Cloths() {
         <h2>{tell('screen.cloth.new')}</h2>
         <ClothFields {...{ field }} refused={doing.refused} />
         <Refusal sentence={doing.refused?.message} />
+        <NotUndone act="cloth.add" />
         <div>
           <Button main type="submit" busy={doing.busy}>
             {tell('screen.cloth.keep')}

@@ -8,6 +8,7 @@ import { LookAt } from '../parts/look-at.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { WhatIf } from '../plan/what-if.tsx'
 import { goTo } from '../router.ts'
+import { NotUndone } from '../undo/not-undone.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 
 type Snapshot = OutputOf<'quote.get'>['quote']['snapshot']
@@ -75,6 +76,7 @@ export function Quote({ id }: { id: string }) {
       </div>
       <Refusal sentence={doing.refused?.message} />
       <LookAt asked={{ paper: 'quote', id }} words={tell('papers.look')} />
+      {quote.state === 'sent' ? <NotUndone act="quote.accept" /> : null}
       {quote.state === 'sent' ? <WhatIf quoteId={id} /> : null}
       {snapshot.lines.map((line) => (
         <QuotedGarment

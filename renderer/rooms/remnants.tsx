@@ -91,6 +91,7 @@ function Kept({ remnant, onMark, onChanged }: KeptProps) {
       form: (close: () => void) => (
         <ActForm
           label={labelled(tell('remnant.toStock'))}
+          final="remnant.toStock"
           keep={tell('remnant.toStock.keep')}
           close={close}
           work={() => workroom.ask('remnant.toStock', { id }).then(changed)}

@@ -103,7 +103,7 @@ function Measure({ length: { id }, label, close, onDone }: Form) {
     onDone()
   }
   return (
-    <ActForm label={label} keep={tell('life.stock.measureKeep')} {...{ close, work }}>
+    <ActForm label={label} final="stock.measure" keep={tell('life.stock.measureKeep')} {...{ close, work }}>
       <div className="columns">
         <TextField label={tell('life.wash.length')} required {...field('length')} />
         <TextField label={tell('life.wash.width')} required {...field('width')} />
@@ -143,7 +143,7 @@ function CallOff({ length: { id }, label, close, onDone }: Form) {
     onDone()
   }
   return (
-    <ActForm label={label} keep={tell('life.stock.callOffKeep')} {...{ close, work }}>
+    <ActForm label={label} final="stock.callOff" keep={tell('life.stock.callOffKeep')} {...{ close, work }}>
       <p>{tell('life.stock.callOff.what')}</p>
     </ActForm>
   )

@@ -13,7 +13,6 @@ export const FINAL = {
   'garment.draftAgain': 'undo.final.draftAgain',
   'garment.took': 'undo.final.took',
   'fitting.hold': 'undo.final.fitting',
-  'fitting.move': 'undo.final.move',
   'fitting.measure': 'undo.final.measures',
   'payment.add': 'undo.final.payment',
   'invoice.make': 'undo.final.invoice',

@@ -44,6 +44,14 @@ export const LOOKED_UP: Partial<Record<RequestName, Way>> = {
         ? []
         : [{ name: 'time.change', payload: { id: time.id, revision: time.revision, ...before } }],
   ),
+  'fitting.move': wayFrom(
+    'fitting.move',
+    async ({ id }, ask) => fittingBefore(id, ask),
+    ({ answer: { fitting }, before }) =>
+      before === undefined
+        ? []
+        : [{ name: 'fitting.move', payload: { id: fitting.id, revision: fitting.revision, ...before } }],
+  ),
   'commission.change': wayFrom(
     'commission.change',
     async ({ id }, ask) => {
@@ -157,6 +165,13 @@ async function heldBefore(id: string, fields: readonly string[], ask: Ask) {
 async function noteBefore(id: string, ask: Ask) {
   const held = (await heldBefore(id, ['text', 'day'], ask)) as { text: string; day: string } | undefined
   return held && { text: held.text, day: held.day }
+}
+
+async function fittingBefore(id: string, ask: Ask) {
+  const held = (await heldBefore(id, ['day', 'time'], ask)) as
+    | { day: string; time: string | null }
+    | undefined
+  return held && { day: held.day, time: held.time ?? '' }
 }
 
 async function timeBefore(id: string, ask: Ask) {

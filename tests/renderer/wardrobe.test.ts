@@ -75,7 +75,7 @@ describe.runIf(hasBrowser)(`the garments at the quote desk${withoutBrowser}`, ()
       ['hose', 'side of the foot × 4'],
     ] as const) {
       await garment.selectOption(id)
-      await expect.poll(() => page.getByText(piece).count()).toBeGreaterThan(0)
+      await expect.poll(() => page.getByText(piece).count(), { timeout: 20_000 }).toBeGreaterThan(0)
       if (id === 'hood') {
         await page.getByLabel('Lining', { exact: true }).selectOption('true')
         await page.getByLabel('Cloth of the lining').selectOption({ label: 'White linen, plain weave' })

@@ -39,6 +39,7 @@ import { safekeepingRequests } from './workroom/safekeeping.ts'
 import { settingsRequests } from './workroom/settings.ts'
 import { shoppingRequests } from './workroom/shopping.ts'
 import { stockRequests } from './workroom/stock.ts'
+import { tableRequests } from './workroom/table.ts'
 import { takingBackRequests } from './workroom/taking-back.ts'
 import { takingOutRequests } from './workroom/taking-out.ts'
 import { testSquareRequests } from './workroom/test-squares.ts'
@@ -67,6 +68,7 @@ export const requests = [
   ...commissionRequests,
   ...tickRequests,
   ...cuttingRequests,
+  ...tableRequests,
   ...washingRequests,
   ...timeRequests,
   ...timerRequests,

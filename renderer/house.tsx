@@ -28,6 +28,7 @@ import {
 } from './rooms/later.tsx'
 import { Today } from './rooms/today.tsx'
 import { addressOf, type Place, usePlace } from './router.ts'
+import { Table } from './table/table.tsx'
 import { Find } from './today/find.tsx'
 import { TimerProvider } from './today/running.tsx'
 import { TimerStrip } from './today/timer-strip.tsx'
@@ -77,6 +78,12 @@ function Rooms() {
     location.hash = ''
     again()
   }
+  if (place.room === 'table' && place.id !== undefined)
+    return (
+      <TimerProvider key={house.kind}>
+        <Table commissionId={place.id} garmentId={place.query.get('garment') ?? undefined} />
+      </TimerProvider>
+    )
   const path = place.id === undefined ? place.room : `${place.room}/${place.id}`
   const here = whereIs(path).place
   return (

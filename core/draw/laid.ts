@@ -29,6 +29,8 @@ export type LaidOut = {
 /** One copy in its place, with its number in the order of cutting. */
 export type LaidCopy = {
   number: number
+  /** Ids of the piece and of the copy of it. */
+  of: { piece: string; copy: string }
   name: Phrase
   /** The piece's own name, without its hand. */
   piece: Phrase
@@ -54,6 +56,7 @@ export function laidCopies(lay: LaidOut, pieces: readonly LaidPiece[]): LaidCopy
     const put = (path: Path) => placePath(path, placement)
     const cut = put(piece.cut)
     return {
+      of: { piece: piece.id, copy: copy.id },
       name: copy.name,
       piece: piece.name,
       placement,

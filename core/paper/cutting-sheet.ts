@@ -252,12 +252,12 @@ function cautions(tell: Teller): Block {
     kind: 'panel',
     bar: 'madder',
     blocks: [
-      { kind: 'paragraph', words: tell('paper.caution.title'), look: 'care', before: 0, keepWithNext: true },
+      { kind: 'paragraph', words: tell('caution.title'), look: 'care', before: 0, keepWithNext: true },
       listed([
-        tell('paper.caution.blades'),
-        tell('paper.caution.pins'),
-        tell('paper.caution.dust'),
-        tell('paper.caution.localRules'),
+        tell('draft.caution.blades'),
+        tell('draft.caution.pinsInLine'),
+        tell('draft.caution.dust'),
+        tell('caution.localRules'),
       ]),
     ],
   }

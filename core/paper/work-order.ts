@@ -90,13 +90,13 @@ const note = (words: string): Block => ({ kind: 'paragraph', words, look: 'note'
 
 /** The garment's own cautions, those of every workroom, and last that local rules decide. */
 function cautions(own: readonly string[], tell: Teller): Block {
-  const usual = [tell('paper.caution.needles'), tell('paper.caution.iron')]
+  const usual = [tell('draft.caution.needles'), tell('draft.caution.iron')]
   const panel: Block = {
     kind: 'panel',
     bar: 'madder',
     blocks: [
-      { kind: 'paragraph', words: tell('paper.caution.title'), look: 'care', before: 0, keepWithNext: true },
-      listed([...new Set([...own, ...usual]), tell('paper.caution.localRules')]),
+      { kind: 'paragraph', words: tell('caution.title'), look: 'care', before: 0, keepWithNext: true },
+      listed([...new Set([...own, ...usual]), tell('caution.localRules')]),
     ],
   }
   return { kind: 'together', blocks: [panel] }

@@ -3,6 +3,7 @@ import { say } from '../../core/words/say.ts'
 import { printMinutes } from '../../core/words/time.ts'
 import { Tick } from '../parts/tick.tsx'
 import { LeftOver } from '../rooms/remnants.tsx'
+import { ToTable } from '../table/to-table.tsx'
 import { StartTimer } from '../today/start-timer.tsx'
 import { useHouse, useTell } from '../workroom.tsx'
 import { CutStage } from './cut-stage.tsx'
@@ -13,6 +14,7 @@ import { Ticked } from './ticked.tsx'
 import { type Stage, useTicking } from './ticking.ts'
 
 type Props = {
+  commissionId: string
   garment: Garment
   /** What it is called in this commission. */
   name: string
@@ -26,7 +28,15 @@ type Props = {
 type LogOn = ComponentProps<typeof LogTime>['on']
 
 /** One garment: its papers, its steps to tick, and the time each took. */
-export function GarmentSteps({ garment, name, times, state: standing, onTicked, onLogged }: Props) {
+export function GarmentSteps({
+  commissionId,
+  garment,
+  name,
+  times,
+  state: standing,
+  onTicked,
+  onLogged,
+}: Props) {
   const { reader } = useHouse()
   const tell = useTell()
   const ticking = useTicking(garment.id, onTicked)
@@ -52,11 +62,14 @@ export function GarmentSteps({ garment, name, times, state: standing, onTicked, 
   }
   return (
     <section className="sheet stack">
-      <div>
-        <h2>{name}</h2>
-        <p className="quiet">
-          {garment.cloth} · {tell('screen.commission.leftInAll', { left: { minutes: garment.left.mean } })}
-        </p>
+      <div className="between">
+        <div>
+          <h2>{name}</h2>
+          <p className="quiet">
+            {garment.cloth} · {tell('screen.commission.leftInAll', { left: { minutes: garment.left.mean } })}
+          </p>
+        </div>
+        {open ? <ToTable {...{ commissionId, garmentId: garment.id, name }} /> : null}
       </div>
       <GarmentPapers garmentId={garment.id} />
       <div className="stages">

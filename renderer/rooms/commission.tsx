@@ -73,6 +73,7 @@ function Begun({ first, opened }: { first: Followed; opened: string | undefined 
       {commission.garments.map((garment) => (
         <GarmentSteps
           key={garment.id}
+          commissionId={id}
           garment={garment}
           name={nameOf(garment)}
           times={times}

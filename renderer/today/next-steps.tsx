@@ -1,6 +1,7 @@
 import { say } from '../../core/words/say.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { addressOf } from '../router.ts'
+import { ToTable } from '../table/to-table.tsx'
 import { useHouse, useTell } from '../workroom.tsx'
 import { StartTimer } from './start-timer.tsx'
 
@@ -35,6 +36,7 @@ export function NextSteps({ steps }: { steps: readonly Next[] }) {
                     </span>
                   )}
                 </p>
+                <ToTable {...step} name={tell('paper.garment.forWhom', { title, wearer: step.customer })} />
                 <StartTimer
                   on={{ stepIds: [step.id] }}
                   name={tell('today.next.step', { step: name, garment: title, number: step.number })}

@@ -1,4 +1,5 @@
 import { care } from './english/care.ts'
+import { cautions } from './english/cautions.ts'
 import { choices } from './english/choices.ts'
 import { cloths } from './english/cloths.ts'
 import { commissionLife } from './english/commission-life.ts'
@@ -30,6 +31,7 @@ import { shell } from './english/shell.ts'
 import { shopping } from './english/shopping.ts'
 import { stockAndMoney } from './english/stock-and-money.ts'
 import { stockRoom } from './english/stock-room.ts'
+import { table } from './english/table.ts'
 import { takingOut } from './english/taking-out.ts'
 import { times } from './english/times.ts'
 import { today } from './english/today.ts'
@@ -46,6 +48,7 @@ export const english = {
   ...choices,
   ...parts,
   ...draft,
+  ...cautions,
   ...own,
   ...lay,
   ...sew,
@@ -75,4 +78,5 @@ export const english = {
   ...commissionLife,
   ...fittings,
   ...following,
+  ...table,
 } as const

@@ -193,16 +193,6 @@ export const paper = {
   'paper.cutting.offcuts': 'Expected offcuts',
   'paper.cutting.offcut': '{across} × {along} {unit} (across × along), from {place} mm',
   'paper.cutting.noOffcuts': 'Nothing large enough to keep.',
-  'paper.caution.title': 'Take care',
-  'paper.caution.needles':
-    'Count pins and needles before and after; look for them again before the garment is tried on or sent.',
-  'paper.caution.iron': 'Never leave a hot iron alone, and test its heat on a scrap of the same cloth.',
-  'paper.caution.blades':
-    'Shears and rotary cutters: cut away from your hand, close the blade whenever you put it down.',
-  'paper.caution.pins':
-    'Take every pin out of the line before the blade reaches it, and count the pins when you have done.',
-  'paper.caution.dust': 'Old or unwashed cloth gives off dust: wash it first, and air the room.',
-  'paper.caution.localRules': 'Local rules and licensed practice decide.',
   'paper.quote.title': 'Quote',
   'paper.quote.for': 'For',
   'paper.quote.number': 'Number',

@@ -1,0 +1,105 @@
+import { z } from 'zod'
+import { workCautions } from '../draft/cautions.ts'
+import type { ClothRole, Draft, Step } from '../draft/types.ts'
+import { laidCopies } from '../draw/laid.ts'
+import { samePoint } from '../geometry/point.ts'
+import { arcRadius, pathBox } from '../geometry/segment.ts'
+import type { Path, Point } from '../geometry/types.ts'
+import type { Lay } from '../lay/types.ts'
+import type { GarmentSheet } from '../paper/sheet.ts'
+import { sharedBy, sharedPieces } from '../quote/shared.ts'
+import type { Sewing } from '../sew/types.ts'
+import { stepsOfGarments } from '../store/commissions.ts'
+import { sheetFor } from './garment-papers.ts'
+import * as inputs from './inputs.ts'
+import { request } from './request.ts'
+
+/** What the maker has before her at the cutting table, from the same object as the cutting sheet and the work order. */
+export const tableRequests = [
+  request({
+    name: 'garment.table',
+    kind: 'query',
+    about:
+      'One garment for the cutting table: every piece with its sizes and chalk figures in mm, and what is sewn and minded at each step.',
+    input: z.strictObject({ garmentId: inputs.id }),
+    run: ({ garmentId }, context) => {
+      const { sheet } = sheetFor('cuttingSheet', garmentId, context)
+      const { draft, sewing } = sheet.line.estimate
+      const planned = new Map(draft.steps.map((step) => [step.id, step]))
+      return {
+        pieces: piecesOf(sheet),
+        steps: stepsOfGarments(context.store.db, [garmentId]).map(({ id, key, work }) => {
+          const step = planned.get(key)
+          const kinds = [...(step?.operations.map(({ operation }) => operation) ?? []), ...Object.keys(work)]
+          return {
+            ...{ id, cautions: workCautions(step?.cautions ?? [], kinds) },
+            sewn: step === undefined ? [] : sewnAt(step, draft, sewing),
+          }
+        }),
+      }
+    },
+  }),
+]
+
+/** Each piece once, with where each of its copies lies on its cloth. */
+function piecesOf({ snapshot, line }: GarmentSheet) {
+  const { draft, lay: own, others = [] } = line.estimate
+  const shared = sharedBy(snapshot, line)
+  const beside = snapshot.lines.filter(({ id }) => shared?.lines.includes(id) === true)
+  const lays: { lay: Lay; pieces: Draft['pieces']; prefix: string }[] = [
+    shared === undefined
+      ? { lay: own, pieces: draft.pieces, prefix: '' }
+      : {
+          lay: shared.lay,
+          pieces: sharedPieces(beside),
+          prefix: `${beside.findIndex(({ id }) => id === line.id) + 1}.`,
+        },
+    ...others.map(({ lay }) => ({ lay, pieces: draft.pieces, prefix: '' })),
+  ]
+  const laid = lays.flatMap(({ lay, pieces, prefix }) =>
+    laidCopies(lay, pieces).map((copy) => ({ ...copy, prefix })),
+  )
+  return draft.pieces.map(
+    ({ id, name, copies, outline, cut, openings, slits, edges, grain, cloth, sizes }) => ({
+      piece: { name, copies, outline, cut, openings, slits, edges, grain },
+      ...{ id, sizes, cloth: cloth as ClothRole, cutSize: sizeOf(cut), finishedSize: sizeOf(outline) },
+      laid: laid
+        .filter((one) => one.of.piece === `${one.prefix}${id}`)
+        .map((copy) => ({
+          ...{ number: copy.number, name: copy.name },
+          ...{ angle: copy.placement.angle, flipped: copy.placement.flipped },
+          corners: copy.corners.map(({ at, fromSelvedge, fromCutEnd }) => ({
+            ...{ fromSelvedge, fromCutEnd, arc: arcFrom(copy.cut, at) },
+          })),
+          openings: copy.openings.map((opening) => opening.cut.map(({ from }) => marked(opening.cut, from))),
+          slits: copy.slits.map((slit) => [marked(slit, slit[0]!.from), marked(slit, slit.at(-1)!.to)]),
+        })),
+    }),
+  )
+}
+
+/** A point as it is chalked within a piece, in whole mm. */
+const marked = (path: Path, at: Point) => ({
+  ...{ fromSelvedge: Math.round(at.x), fromCutEnd: Math.round(at.y), arc: arcFrom(path, at) },
+})
+
+/** The radius of the arc in which the line leaves a corner, in whole mm, or null where it is straight. */
+function arcFrom(path: Path, at: Point): number | null {
+  const segment = path.find(({ from }) => samePoint(from, at))
+  return segment?.kind === 'arc' ? Math.round(arcRadius(segment)) : null
+}
+
+/** Width across and length along, mm. */
+function sizeOf(path: Path) {
+  const { width, height } = pathBox(path)
+  return { width, height }
+}
+
+/** The seams and hems of a step with their finished lengths, mm, and the stitches they are sewn in. */
+const sewnAt = ({ seams, hems }: Step, draft: Draft, { rows }: Sewing) =>
+  [...seams, ...hems].flatMap((id) => {
+    const found = draft.seams.find((one) => one.id === id) ?? draft.hems.find((one) => one.id === id)
+    if (found === undefined) return []
+    const stitches = rows.filter((row) => row.of === id).map(({ stitch }) => stitch)
+    return [{ id, name: found.name, length: found.length, stitches: [...new Set(stitches)] }]
+  })

@@ -1,0 +1,62 @@
+import { expect, test } from 'vitest'
+import { cuttingSheet } from '../../core/paper/cutting-sheet.ts'
+import { sheetFor } from '../../core/workroom/garment-papers.ts'
+import { agreedWork } from '../support/agreed-work.ts'
+
+type Corner = { fromSelvedge: number; fromCutEnd: number; arc: number | null }
+type Piece = {
+  id: string
+  piece: { copies: unknown[] }
+  cutSize: { width: number; height: number }
+  laid: { number: number; corners: Corner[] }[]
+}
+type AtTable = {
+  pieces: Piece[]
+  steps: { id: string; cautions: { code: string }[]; sewn: { id: string; length: number }[] }[]
+}
+
+const wordsOf = (document: unknown): string => JSON.stringify(document).replaceAll('\u00a0', ' ')
+
+test('the table has every copy of every piece with the chalk figures of the cutting sheet', async () => {
+  const room = await agreedWork()
+  const { garments } = await room.accepted()
+  const [{ id, steps }] = garments as [(typeof garments)[number]]
+  const table = await room.done<AtTable>('garment.table', { garmentId: id })
+  const { sheet } = sheetFor('cuttingSheet', id, room.context)
+  const { draft, lay, sewing } = sheet.line.estimate
+  const printed = wordsOf(cuttingSheet(sheet).pages)
+  expect(table.pieces.map((one) => one.id)).toEqual(draft.pieces.map((one) => one.id))
+  const laid = table.pieces.flatMap((one) => one.laid)
+  expect(laid).toHaveLength(lay.placements.length)
+  expect(laid.map(({ number }) => number).sort((a, b) => a - b)).toEqual(lay.placements.map((_, i) => i + 1))
+  for (const { piece, laid: copies, cutSize } of table.pieces) {
+    expect(copies).toHaveLength(piece.copies.length)
+    for (const { corners } of copies) {
+      for (const { fromSelvedge, fromCutEnd } of corners)
+        expect(printed).toContain(`${fromSelvedge} / ${fromCutEnd}`)
+      const across = corners.map(({ fromSelvedge }) => fromSelvedge)
+      // Chalk figures are rounded outward by less than a millimetre at either side; an arc may bulge further.
+      if (corners.every(({ arc }) => arc === null))
+        expect(Math.abs(Math.max(...across) - Math.min(...across) - cutSize.width)).toBeLessThan(2)
+    }
+  }
+  expect(table.steps.map((one) => one.id)).toEqual(steps.map((one) => one.id))
+  const sewn = table.steps.flatMap((one) => one.sewn.map((row) => row.id))
+  expect(new Set(sewn)).toEqual(new Set(sewing.rows.map(({ of }) => of)))
+})
+
+test('it says what to mind wherever there is a blade or an iron', async () => {
+  const room = await agreedWork()
+  const { garments } = await room.accepted()
+  const [{ id, steps }] = garments as [(typeof garments)[number]]
+  const table = await room.done<AtTable>('garment.table', { garmentId: id })
+  const at = (key: string) =>
+    table.steps
+      .find((one) => one.id === steps.find((step) => step.key === key)!.id)!
+      .cautions.map(({ code }) => code)
+  expect(at('cut')).toEqual(['draft.caution.blades', 'draft.caution.pinsInLine'])
+  expect(at('wash')).toEqual(['draft.caution.dust', 'draft.caution.iron'])
+  expect(at('pressSeams')).toEqual(['draft.caution.iron'])
+  expect(at('finish')).toEqual(['draft.caution.iron', 'draft.caution.needles'])
+  expect(at('shoulders')).toEqual([])
+})

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import { say } from '../../core/words/say.ts'
 import { CutStage } from '../commission/cut-stage.tsx'
 import { type Followed, type Garment, useGarmentNames } from '../commission/logged.ts'
@@ -35,14 +35,31 @@ export function Table({ commissionId, garmentId }: Props) {
 type GarmentProps = { commission: Followed; garment: Garment; onTicked: () => void }
 
 function OneGarment({ commission, garment, onTicked }: GarmentProps) {
+  const { value, refused, reload } = useQuery('garment.table', { garmentId: garment.id })
+  if (value === undefined) return <Refusal sentence={refused} />
+  // What was measured and laid anew shows in the figures that follow.
+  return <Stations {...{ commission, garment, onTicked }} table={value} onLaid={reload} />
+}
+
+type StationsProps = GarmentProps & { table: AtTable; onLaid: () => void }
+
+function Stations({ commission, garment, table, onTicked, onLaid }: StationsProps) {
   const tell = useTell()
   const nameOf = useGarmentNames(commission)
-  const table = useQuery('garment.table', { garmentId: garment.id })
-  const [kept, keep] = useKept<string | undefined>(`table/${garment.id}`, undefined)
-  const stations = stationsOf(garment, table.value?.pieces ?? [])
+  const stations = stationsOf(garment, table.pieces)
   const begun = firstOpen(stations)
+  const [kept, keep] = useKept(`table/${garment.id}`, begun)
+  const [moved, setMoved] = useState(false)
   const at = stations.find(({ key }) => key === kept) ?? stations.find(({ key }) => key === begun)
   const place = at === undefined ? 0 : stations.indexOf(at)
+  const go = (to: Station | undefined) =>
+    to === undefined
+      ? undefined
+      : () => {
+          if (at?.kind === 'measure') onLaid()
+          setMoved(true)
+          keep(to.key)
+        }
   return (
     <>
       <header className="table-head">
@@ -55,18 +72,15 @@ function OneGarment({ commission, garment, onTicked }: GarmentProps) {
           <span className="unseen">{tell('table.place.of', { place: place + 1, all: stations.length })}</span>
         </p>
       </header>
-      <Refusal sentence={table.refused} />
-      {table.value === undefined ? null : at === undefined ? (
+      {at === undefined ? (
         <p>{tell('table.nothing')}</p>
       ) : (
         <AtStation
           key={at.key}
-          {...{ commission, garment, at, onTicked }}
-          table={table.value}
+          {...{ commission, garment, at, table, moved, onTicked }}
           name={nameOf(garment)}
-          moved={kept !== undefined}
-          back={place === 0 ? undefined : () => keep(stations[place - 1]!.key)}
-          next={place === stations.length - 1 ? undefined : () => keep(stations[place + 1]!.key)}
+          back={go(stations[place - 1])}
+          next={go(stations[place + 1])}
         />
       )}
     </>

@@ -1,5 +1,7 @@
 import { printLength } from '../../core/words/length.ts'
 import type { OutputOf } from '../../core/workroom.ts'
+import { WordHelp } from '../help/help.tsx'
+import { wordOfChoice } from '../help/topics.ts'
 import { SelectField, TextField } from '../parts/field.tsx'
 import { useHouse, useTell } from '../workroom.tsx'
 
@@ -60,7 +62,9 @@ type FieldProps = {
 function ChoiceField({ choice, used, chosen, onChange, wrong }: FieldProps) {
   const { reader } = useHouse()
   const tell = useTell()
-  const shared = { label: choice.label, help: choice.help, wrong }
+  const word = wordOfChoice(choice.id)
+  const mark = word === undefined ? undefined : <WordHelp word={word} />
+  const shared = { label: choice.label, help: choice.help, wrong, mark }
   if (choice.kind === 'length') {
     const worked = typeof used === 'number' ? printLength(used, reader.unit, reader.locale) : undefined
     return (

@@ -1,6 +1,7 @@
 import { createPortal } from 'react-dom'
 import type { TapedMeasure } from '../../core/draw/tape.ts'
 import type { OutputOf } from '../../core/workroom.ts'
+import { WordHelp } from '../help/help.tsx'
 import { amountOf } from '../parts/amount.ts'
 import { Button } from '../parts/button.tsx'
 import { SelectField, TextField } from '../parts/field.tsx'
@@ -177,6 +178,7 @@ export function Reckoning(props: ReckoningProps) {
           <OtherClothFields estimate={estimate} cloths={cloths} chosen={otherClothIds} onChange={setOthers} />
           <SelectField
             label={tell('screen.desk.plan')}
+            mark={<WordHelp word="seams" />}
             value={finishPlan}
             onChange={(id) => setPlan(id as typeof finishPlan)}
             options={plans?.finishPlans ?? []}

@@ -1,18 +1,32 @@
 import { type ReactNode, useId } from 'react'
 
-type Shared = { label: string; help?: string | undefined; wrong?: string | undefined }
+type Shared = {
+  label: string
+  help?: string | undefined
+  wrong?: string | undefined
+  /** A question mark that stands beside the label. */
+  mark?: ReactNode
+}
 
 /** A label, what is entered under it, what helps, and what is wrong with it in a sentence. */
 function Frame({
   label,
   help,
   wrong,
+  mark,
   children,
 }: Shared & { children: (ids: { id: string; said: string }) => ReactNode }) {
   const id = useId()
   return (
     <div className="field">
-      <label htmlFor={id}>{label}</label>
+      {mark === undefined ? (
+        <label htmlFor={id}>{label}</label>
+      ) : (
+        <div className="labelled">
+          <label htmlFor={id}>{label}</label>
+          {mark}
+        </div>
+      )}
       {children({ id, said: `${id}-said` })}
       <div id={`${id}-said`}>
         {wrong === undefined ? null : (

@@ -1,5 +1,6 @@
 import { printLength } from '../../core/words/length.ts'
 import type { OutputOf } from '../../core/workroom.ts'
+import { MeasureHelp } from '../help/help.tsx'
 import { Button } from '../parts/button.tsx'
 import { useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
@@ -107,9 +108,12 @@ function MeasureSet({
       <dl className="columns measures">
         {taken?.map(({ id, name, found, note }) => (
           <div key={id} className="between">
-            <dt className="quiet">
-              {name}
-              {note === undefined ? null : ` (${note})`}
+            <dt className="quiet with-help">
+              <MeasureHelp measure={id} />
+              <span>
+                {name}
+                {note === undefined ? null : ` (${note})`}
+              </span>
             </dt>
             <dd>
               {found.source === 'estimated'

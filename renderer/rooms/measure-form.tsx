@@ -1,13 +1,12 @@
-import { useMemo, useState } from 'react'
-import { drawTape } from '../../core/draw/tape.ts'
+import { useState } from 'react'
 import { printLengthBare } from '../../core/words/length.ts'
 import { WORKROOM_UNITS, type WorkroomUnit } from '../../core/words/units.ts'
 import type { InputOf, OutputOf } from '../../core/workroom.ts'
+import { MeasureTaking } from '../help/help.tsx'
 import { Button } from '../parts/button.tsx'
 import { SelectField, TextField } from '../parts/field.tsx'
 import { useForgetAll, useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
-import { SheetDrawing } from '../parts/sheet-drawing.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 import { FormReader } from './form-reader.tsx'
 import { useDoubts } from './use-doubts.ts'
@@ -285,26 +284,17 @@ function MeasureLine(line: LineProps) {
 
 /** How the measure at hand is taken, in words and as a drawing. */
 function Helper({ measure }: { measure: Known | undefined }) {
-  const drawing = useMemo(
-    () => (measure === undefined ? undefined : drawTape(measure.id, measure.how, HELP_SCALE)),
-    [measure],
-  )
-  if (measure === undefined || drawing === undefined) return null
+  if (measure === undefined) return null
   return (
     <aside className="measure-help">
-      <div className="drawn">
-        <SheetDrawing drawing={drawing} />
-      </div>
       <p>
-        <strong>{measure.name}</strong> {measure.how}
+        <strong>{measure.name}</strong>
       </p>
+      <MeasureTaking measure={measure.id} />
       {measure.caveat === undefined ? null : <p className="quiet">{measure.caveat}</p>}
     </aside>
   )
 }
-
-/** The figure is drawn 7 cm tall. */
-const HELP_SCALE = 0.042
 
 const asEstimated = ([id, { mm, sd }]: [string, Estimates[number]]) =>
   [id, { length: mm, source: 'estimated' as const, sd }] as const

@@ -1,6 +1,7 @@
 import { printLength } from '../../core/words/length.ts'
 import type { Reader } from '../../core/words/say.ts'
 import type { InputOf } from '../../core/workroom.ts'
+import { WordHelp } from '../help/help.tsx'
 import { amountOf, amountText, numberOf } from '../parts/amount.ts'
 import { SelectField, TextField } from '../parts/field.tsx'
 import { useTell } from '../workroom.tsx'
@@ -75,7 +76,11 @@ export function ClothFields({ field, refused }: Props) {
       <TextField label={tell('screen.cloth.width')} required {...at('width')} />
       <TextField label={tell('screen.cloth.price')} required {...at('price', 'pricePerMetre')} />
       <TextField label={tell('screen.cloth.increment')} {...at('increment')} />
-      <TextField label={tell('screen.cloth.warp')} {...at('warp', 'warpShrinkage')} />
+      <TextField
+        label={tell('screen.cloth.warp')}
+        mark={<WordHelp word="shrinkage" />}
+        {...at('warp', 'warpShrinkage')}
+      />
       <TextField label={tell('screen.cloth.weft')} {...at('weft', 'weftShrinkage')} />
       <SelectField
         label={tell('screen.cloth.charged')}

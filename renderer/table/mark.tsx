@@ -76,7 +76,6 @@ function Chalk({ piece }: { piece: TablePiece }) {
       aria-label={tell('table.chalk.copyName', { number: copy.number, piece: name })}
     >
       <h2>{tell('table.chalk', { unit: reader.unit })}</h2>
-      <p>{tell('table.chalk.how')}</p>
       {piece.laid.length < 2 ? null : (
         <div className="row">
           {piece.laid.map((one, i) => (
@@ -94,7 +93,7 @@ function Chalk({ piece }: { piece: TablePiece }) {
       <p>
         <strong>{[name, ...lies].join(', ')}</strong>
       </p>
-      <Corners title={tell('table.chalk.corners')} corners={copy.corners} />
+      <Corners corners={copy.corners} />
       {copy.openings.map((corners) => (
         <Corners key={keyOf(corners)} title={tell('table.chalk.opening')} corners={corners} />
       ))}
@@ -108,13 +107,13 @@ function Chalk({ piece }: { piece: TablePiece }) {
 const keyOf = (corners: readonly Corner[]): string =>
   corners.map((one) => Object.values(one).join()).join(' ')
 
-function Corners({ title, corners }: { title: string; corners: readonly Corner[] }) {
+function Corners({ title, corners }: { title?: string; corners: readonly Corner[] }) {
   const { reader } = useHouse()
   const tell = useTell()
   const bare = (mm: number) => printLengthBare(mm, reader.unit, reader.locale)
   return (
     <>
-      <h3>{title}</h3>
+      {title === undefined ? null : <h3>{title}</h3>}
       <ol className="table-corners">
         {corners.map(({ fromSelvedge, fromCutEnd, arc }, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: corners have no other name than their place

@@ -5,6 +5,8 @@ import { type Followed, type Garment, useGarmentNames } from '../commission/logg
 import { Ticked } from '../commission/ticked.tsx'
 import { useTicking } from '../commission/ticking.ts'
 import { Washed } from '../commission/washed.tsx'
+import { WordHelp } from '../help/help.tsx'
+import { wordOfStep } from '../help/topics.ts'
 import { Button } from '../parts/button.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { addressOf } from '../router.ts'
@@ -109,6 +111,7 @@ function AtStation({ commission, garment, at, table, name, moved, back, next, on
   const open = commission.state === 'open'
   const { step } = at
   const done = at.kind === 'step' && step.doneAt !== null
+  const word = at.kind === 'measure' ? 'shrinkage' : at.kind === 'step' ? wordOfStep(step.key) : undefined
   const on = { stage: step.stage, stepId: step.id, name: say(step.name, reader) }
   const tick =
     at.kind === 'step' && open && !done && !ticking.busy
@@ -137,6 +140,7 @@ function AtStation({ commission, garment, at, table, name, moved, back, next, on
               : on.name}
           {done ? <span className="table-is-done"> {tell('table.isDone')}</span> : null}
         </h1>
+        {word === undefined ? null : <WordHelp word={word} />}
         {at.kind === 'mark' ? <Mark piece={at.piece} /> : null}
         {at.kind === 'measure' ? (
           <>

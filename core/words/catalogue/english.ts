@@ -9,6 +9,7 @@ import { faults } from './english/faults.ts'
 import { fittings } from './english/fittings.ts'
 import { following } from './english/following.ts'
 import { garments } from './english/garments.ts'
+import { help } from './english/help.ts'
 import { house } from './english/house.ts'
 import { lay } from './english/lay.ts'
 import { lengthsAndMoney } from './english/lengths-and-money.ts'
@@ -79,4 +80,5 @@ export const english = {
   ...fittings,
   ...following,
   ...table,
+  ...help,
 } as const

@@ -204,4 +204,3 @@ const WORDS = {
 
 /** Every word of the trade that has a drawing. */
 export type ExplainedWord = keyof typeof WORDS
-export const EXPLAINED_WORDS = Object.keys(WORDS) as ExplainedWord[]

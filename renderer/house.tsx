@@ -22,13 +22,13 @@ import {
   Quotes,
   SavedStrip,
   Shopping,
+  Table,
   Times,
   WhatItCameTo,
   WorkroomSettings,
 } from './rooms/later.tsx'
 import { Today } from './rooms/today.tsx'
 import { addressOf, type Place, usePlace } from './router.ts'
-import { Table } from './table/table.tsx'
 import { Find } from './today/find.tsx'
 import { TimerProvider } from './today/running.tsx'
 import { TimerStrip } from './today/timer-strip.tsx'

@@ -3,6 +3,7 @@ import { chmodSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, w
 import { tmpdir } from 'node:os'
 import { dirname, join, resolve } from 'node:path'
 import { afterAll, describe, expect, test } from 'vitest'
+import { PLACES } from '../../core/words/places.ts'
 import { binaryIn, hasDisplay } from '../../electron/electron-binary.ts'
 import { dataFolder } from '../../electron/places.ts'
 import { newStore, scratch } from '../support/store.ts'
@@ -132,7 +133,8 @@ describe('the planner’s own window, main and preload run for real', () => {
   })
 
   test('comes to the front for a second start, and closes its store before it quits', () => {
-    expect(found.focused).toBe(9)
+    // Once for each place, for a new quote, and for the second start.
+    expect(found.focused).toBe(PLACES.length + 2)
     expect(found.quits).toBe(1)
     expect(readdirSync(folder).filter((name) => name.endsWith('-wal'))).toEqual([])
   })

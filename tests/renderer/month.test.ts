@@ -129,7 +129,7 @@ describe.runIf(hasBrowser)(`a month in the workroom${withoutBrowser}`, () => {
     await answer(second, 'The client accepts')
     await page.getByRole('heading', { name: 'Commission C-2026-002 for Wenna Treece' }).waitFor()
     await answer(third, 'The client declines')
-    await page.getByText('declined').waitFor()
+    await page.locator('p.quiet', { hasText: '· declined' }).first().waitFor()
     await to(page, 'Cloth')
     await page.getByRole('button', { name: 'Add a length' }).click()
     await page.getByLabel('Length of it').fill('8 m')

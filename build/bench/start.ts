@@ -19,6 +19,7 @@ const root = resolve(import.meta.dirname, '../..')
 export async function startTimings(): Promise<Timing[]> {
   return withYears(async (folder, browser) => {
     const [serving, usable]: [number[], number[]] = [[], []]
+    const frames = await whileOpen(folder, async (address) => scrolled(await pageOf(browser, address)))
     for (let i = 0; i < STARTS; i++) {
       const started = performance.now()
       await whileOpen(folder, async (address) => {
@@ -31,8 +32,33 @@ export async function startTimings(): Promise<Timing[]> {
     return [
       summedUp('5000 commissions: start of the process → it serves', serving),
       summedUp('5000 commissions: start of the process → a price on the screen', usable),
+      summedUp('5000 commissions: frame to frame, scrolling through all of them', frames),
     ]
   }, [])
+}
+
+/** The times between frames while all work of many years is scrolled past, three quarters of a window at a time. */
+async function scrolled(page: Page): Promise<number[]> {
+  await page.evaluate(() => {
+    location.hash = '#/commissions'
+  })
+  await page.locator('.bygone').waitFor()
+  const { frames, rows, last } = await page.evaluate(async () => {
+    const frames: number[] = []
+    // At the end for a second, nothing more comes.
+    for (let [then, at, still] = [performance.now(), -1, 0]; still < 60; ) {
+      scrollBy(0, 600)
+      const now = await new Promise<number>((next) => requestAnimationFrame(next))
+      frames.push(now - then)
+      then = now
+      still = scrollY === at ? still + 1 : 0
+      at = scrollY
+    }
+    const rows = Number(document.querySelector('.bygone')!.getAttribute('aria-rowcount')) - 1
+    return { frames, rows, last: document.querySelector('.bygone tr:last-of-type td')?.textContent }
+  })
+  if (rows < 19_000 || last === undefined) throw new Error(`only ${rows} garments could be scrolled to`)
+  return frames
 }
 
 export type Held = { changes: number; heap: number; nodes: number; listeners: number }

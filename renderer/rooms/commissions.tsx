@@ -1,6 +1,7 @@
 import { say } from '../../core/words/say.ts'
 import { printMinutes } from '../../core/words/time.ts'
 import type { OutputOf } from '../../core/workroom.ts'
+import { Bygone } from '../commission/bygone.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { addressOf } from '../router.ts'
 import { useHouse, useQuery, useTell } from '../workroom.tsx'
@@ -12,12 +13,9 @@ const MOST_OPEN = 500
 export function Commissions() {
   const { reader } = useHouse()
   const tell = useTell()
-  const newest = useQuery('commissions.list', {})
+  const newest = useQuery('commissions.list', { most: 1 })
   const open = useQuery('commissions.list', { state: 'open', most: MOST_OPEN })
-  const commissions =
-    newest.value === undefined || open.value === undefined
-      ? undefined
-      : openFirst(open.value.commissions, newest.value.commissions)
+  const commissions = open.value === undefined ? undefined : [...open.value.commissions].reverse()
   const mark = (done: boolean) => (
     <td>{done ? <span className="done">✓ {tell('paper.step.done')}</span> : '–'}</td>
   )
@@ -25,7 +23,7 @@ export function Commissions() {
     <div className="stack">
       <h1>{tell('screen.room.commissions')}</h1>
       <Refusal sentence={newest.refused ?? open.refused} />
-      {commissions?.length === 0 ? <p>{tell('screen.commission.none')}</p> : null}
+      {newest.value?.commissions.length === 0 ? <p>{tell('screen.commission.none')}</p> : null}
       {commissions === undefined || commissions.length === 0 ? null : (
         <table className="at-a-glance">
           <thead>
@@ -42,7 +40,7 @@ export function Commissions() {
             </tr>
           </thead>
           <tbody>
-            {commissions.flatMap(({ id, number, state, garments }) =>
+            {commissions.flatMap(({ id, number, garments }) =>
               garments.map((garment) => (
                 <tr key={garment.id}>
                   <td>
@@ -54,29 +52,25 @@ export function Commissions() {
                       wearer: garment.wearer,
                     })}
                   </td>
-                  <td className="waits">{state === 'open' ? <Waits garment={garment} /> : ''}</td>
+                  <td className="waits">
+                    <Waits garment={garment} />
+                  </td>
                   {mark(garment.cut)}
                   {mark(garment.sewn)}
                   {mark(garment.hemmed)}
-                  <td className="amount">
-                    {state === 'delivered'
-                      ? tell('times.commission.deliveredShort')
-                      : state === 'cancelled'
-                        ? tell('life.cancelled.short')
-                        : printMinutes(garment.left.mean)}
-                  </td>
+                  <td className="amount">{printMinutes(garment.left.mean)}</td>
                 </tr>
               )),
             )}
           </tbody>
         </table>
       )}
+      <Bygone />
     </div>
   )
 }
 
-type Listed = OutputOf<'commissions.list'>['commissions'][number]
-type Shown = Listed['garments'][number]
+type Shown = OutputOf<'commissions.list'>['commissions'][number]['garments'][number]
 
 /** What a garment waits for, or the step that can be taken. */
 function Waits({ garment: { waits, next } }: { garment: Shown }) {
@@ -96,9 +90,3 @@ function Waits({ garment: { waits, next } }: { garment: Shown }) {
     </ul>
   )
 }
-
-/** All that is open stands above the newest of what is not; of each the newest first. */
-const openFirst = (open: readonly Listed[], newest: readonly Listed[]): Listed[] => [
-  ...[...open].reverse(),
-  ...newest.filter(({ state }) => state !== 'open').reverse(),
-]

@@ -231,6 +231,8 @@ export const screen = {
   'screen.quote.accept': 'The client accepts',
   'screen.quote.decline': 'The client declines',
   'screen.quote.deposit': 'Deposit {deposit}. The quote stands until {day}.',
+  'screen.commission.bygone': 'Delivered, and called off',
+  'screen.commission.became': 'What became of it',
   'screen.commission.none': 'No work is going on. A quote that is accepted becomes a commission.',
   'screen.commission.title': 'Commission {number} for {customer}',
   'screen.commission.fromQuote': 'from quote {quote}',

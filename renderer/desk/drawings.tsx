@@ -6,6 +6,7 @@ import { printLength } from '../../core/words/length.ts'
 import { type PhraseCode, phrase } from '../../core/words/phrase.ts'
 import { SheetDrawing } from '../parts/sheet-drawing.tsx'
 import { useHouse, useTell } from '../workroom.tsx'
+import { PieceSizes } from './sizes.tsx'
 import type { Estimate } from './use-estimate.ts'
 
 /** Pieces of a garment share one scale: the largest lies about this high on the screen, mm. */
@@ -28,6 +29,7 @@ export const PieceDrawings = memo(({ draft }: { draft: Estimate['draft'] }) => {
           <SheetDrawing key={id} drawing={drawing} />
         ))}
       </div>
+      <PieceSizes pieces={draft.pieces} />
     </section>
   )
 })

@@ -11,6 +11,7 @@ import { useHouse, useTell } from '../workroom.tsx'
 import { Flaws } from './flaws.tsx'
 import { HandLay } from './hand-lay.tsx'
 import { OtherCloths, WaysOfLaying } from './lay-trials.tsx'
+import { LaySizes } from './sizes.tsx'
 import type { Estimate } from './use-estimate.ts'
 import type { LayTable, Manner } from './use-lay.ts'
 
@@ -109,6 +110,7 @@ const LayDrawing = memo(({ lay, draft }: { lay: Estimate['lay']; draft: Estimate
           {tell('screen.lay.smaller')}
         </Button>
       </div>
+      <LaySizes lay={lay} draft={draft} />
     </>
   )
 })

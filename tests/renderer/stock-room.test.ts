@@ -93,7 +93,7 @@ describe.runIf(hasBrowser)(`the store room on screen${withoutBrowser}`, () => {
     await thread.getByRole('button', { name: /^It is here/ }).click()
     await thread.getByRole('button', { name: 'Into the drawer' }).click()
     await thread.waitFor({ state: 'detached' })
-    await page.getByRole('link', { name: 'To the cloth' }).click()
+    await page.getByRole('link', { name: 'Cloths and lengths' }).click()
     const row = page.locator('.life > li')
     await row.getByText(/^[\d.]+ cm promised to gored undertunic for Ása Holt/).waitFor()
     await row.getByText(/expected on/).waitFor()

@@ -33,7 +33,10 @@ async function tabTo(page: Page, wanted: string | RegExp): Promise<void> {
       const focused = document.activeElement as HTMLElement | null
       const label = focused?.id === '' ? null : document.querySelector(`label[for="${focused?.id}"]`)
       const own = focused?.closest('label')
-      return (label?.textContent ?? own?.textContent ?? focused?.textContent ?? '').trim()
+      const words = (label ?? own ?? focused)?.cloneNode(true) as HTMLElement | undefined
+      // The key that does the same stands beside the words.
+      for (const key of words?.querySelectorAll('.key') ?? []) key.remove()
+      return (words?.textContent ?? '').trim()
     })
     if (typeof wanted === 'string' ? name === wanted : wanted.test(name)) return
   }

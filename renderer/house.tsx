@@ -107,12 +107,13 @@ function Rooms() {
           ))}
         </nav>
         <Find />
+      </header>
+      {book.damaged === null ? null : <SavedStrip onBack={() => setLooking(false)} />}
+      <Doing path={path}>
         {house.kind === 'sample' ? (
           <Button onPress={() => void leave()}>{tell('screen.leaveSample')}</Button>
         ) : null}
-      </header>
-      {book.damaged === null ? null : <SavedStrip onBack={() => setLooking(false)} />}
-      <Doing path={path} />
+      </Doing>
       <TimerStrip />
       {/* Opened anew once something was undone, for it may show what is not there any more. */}
       <main key={undone}>{path === 'workroom' ? <WorkroomSettings onKept={again} /> : roomAt(place)}</main>

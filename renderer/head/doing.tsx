@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { type ReactNode, useState } from 'react'
 import { keyOfPlace } from '../../core/words/keys.ts'
 import { PLACES, whereIs } from '../../core/words/places.ts'
 import { goBack, goTo } from '../router.ts'
@@ -9,7 +9,7 @@ import { type Deeds, keepHere, pressed, useKeys } from './keys.tsx'
 import { Strip } from './strip.tsx'
 
 /** The strip under the head, and what the keys do wherever she is. */
-export function Doing({ path }: { path: string }) {
+export function Doing({ path, children }: { path: string; children: ReactNode }) {
   const tell = useTell()
   const undoing = useUndoing()
   const [sheet, setSheet] = useState(false)
@@ -32,7 +32,9 @@ export function Doing({ path }: { path: string }) {
   const words = undoing.said !== '' ? undoing.said : said.path === path ? said.words : ''
   return (
     <>
-      <Strip path={path} onKeys={() => setSheet(true)} />
+      <Strip path={path} onKeys={() => setSheet(true)}>
+        {children}
+      </Strip>
       <p role="status" className={words === '' ? 'unseen' : 'timer-said'}>
         {words}
       </p>

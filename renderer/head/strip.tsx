@@ -1,11 +1,19 @@
+import type { ReactNode } from 'react'
 import { SCREENS, whereIs } from '../../core/words/places.ts'
 import { Button } from '../parts/button.tsx'
 import { goBack } from '../router.ts'
 import { useUndoing } from '../undo/undoing.tsx'
 import { useTell } from '../workroom.tsx'
 
+type Props = {
+  path: string
+  onKeys: () => void
+  /** What else can be done from everywhere. */
+  children: ReactNode
+}
+
 /** Under the head: the way back out of one thing, and the screens of the place she is in. */
-export function Strip({ path, onKeys }: { path: string; onKeys: () => void }) {
+export function Strip({ path, onKeys, children }: Props) {
   const tell = useTell()
   const undoing = useUndoing()
   const { place, screen, exact } = whereIs(path)
@@ -43,6 +51,7 @@ export function Strip({ path, onKeys }: { path: string; onKeys: () => void }) {
       <Button onPress={onKeys} shortcut="help">
         {tell('keys.title')}
       </Button>
+      {children}
     </div>
   )
 }

@@ -5,7 +5,7 @@ import { WAYS } from '../../renderer/undo/acts.ts'
 import { ANOTHER_BOOK, FINAL } from '../../renderer/undo/final.ts'
 
 /** Commands by which nothing of the maker's book is altered that she could want back. */
-const NOTHING_TO_UNDO = ['store.send', 'quote.waitAgain', 'commission.takeUp', 'person.putBack']
+const NOTHING_TO_UNDO = ['file.send', 'quote.waitAgain', 'commission.takeUp', 'person.putBack']
 
 test('every command can be undone, or there is a sentence that says why not', () => {
   const commands = requests.filter(({ kind }) => kind === 'command').map(({ name }) => name)

@@ -1,6 +1,7 @@
 import { type ReactNode, useState } from 'react'
 import { keyOfPlace } from '../../core/words/keys.ts'
 import { PLACES, whereIs } from '../../core/words/places.ts'
+import { toFind } from '../find/find.tsx'
 import { goBack, goTo } from '../router.ts'
 import { useUndoing } from '../undo/undoing.tsx'
 import { useTell } from '../workroom.tsx'
@@ -20,6 +21,8 @@ export function Doing({ path, children }: { path: string; children: ReactNode })
   const places = Object.fromEntries(PLACES.map((place, i) => [keyOfPlace(i), () => goTo(place)]))
   const deeds: Deeds = {
     ...places,
+    command: toFind,
+    find: toFind,
     help: () => setSheet(true),
     back: () => goBack(`#/${whereIs(path).screen}`),
     new: () => goTo('desk'),

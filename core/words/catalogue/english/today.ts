@@ -136,7 +136,7 @@ export const today = {
   'people.away.removeFor': 'Take back: {days}',
   'people.away.noDay': 'Say the first day off and the last.',
   'find.label': 'Find',
-  'find.placeholder': 'Find (press /)',
+  'find.placeholder': 'Find or do ({key})',
   'find.results': 'Found',
   'find.none': 'Nothing has “{text}” in it.',
   'find.count.one': 'One found. Arrow down to reach it.',

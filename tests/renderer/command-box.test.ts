@@ -1,0 +1,45 @@
+import { describe, expect, test } from 'vitest'
+import { hasBrowser, openPlanner, usingBrowser, withoutBrowser } from '../support/browser.ts'
+import { scratch } from '../support/store.ts'
+
+describe.runIf(hasBrowser)(`the box in which one finds and does${withoutBrowser}`, () => {
+  const browser = usingBrowser()
+
+  test('is reached by its key, goes to a place, does what is typed, and says what to type instead', async () => {
+    const planner = await openPlanner(browser(), scratch())
+    const { page } = planner
+    await page.getByRole('button', { name: 'Look round Tenter Lane' }).click()
+    await page.locator('.bill').waitFor()
+    const offered = page.locator('.found')
+    const type = async (text: string) => {
+      await page.keyboard.press('Control+k')
+      await page.keyboard.type(text)
+    }
+    await type('quote luc')
+    await offered.getByText('New quote for Łucja Orme').waitFor()
+    await page.keyboard.press('Enter')
+    await expect.poll(() => page.getByRole('combobox', { name: 'For' }).inputValue()).toBe('Łucja Orme')
+
+    await type('weeks')
+    await offered.getByText('The weeks to come').waitFor()
+    await page.keyboard.press('Enter')
+    await page.getByRole('heading', { level: 1, name: 'The weeks to come' }).waitFor()
+
+    await type('timer C-2026-001')
+    await offered.getByText(/^Start the timer on C-2026-001: /).waitFor()
+    await page.keyboard.press('Enter')
+    await page.locator('.timer').getByText('C-2026-001').waitFor()
+    await type('stop timer')
+    await offered.getByText('Stop the timer and log it').waitFor()
+    await page.keyboard.press('Escape')
+    await offered.waitFor({ state: 'detached' })
+
+    await type('zzzz')
+    await offered.getByText('Nothing has “zzzz” in it.').waitFor()
+    await offered.getByText(/^Type a name, a number/).waitFor()
+    expect(planner.errors).toEqual([])
+    await planner.close()
+  }, 60_000)
+})
+
+test.skipIf(hasBrowser)('there is no Chromium here, so the box was not tried', () => {})

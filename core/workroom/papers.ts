@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { cuttingSheet } from '../paper/cutting-sheet.ts'
 import { measuringSheet } from '../paper/measuring-sheet.ts'
 import { quoteSheet } from '../paper/quote-sheet.ts'
+import { startGuide } from '../paper/start-guide.ts'
 import { workOrder } from '../paper/work-order.ts'
 import { readAttachment } from '../store/attachments.ts'
 import { getClient } from '../store/clients.ts'
@@ -13,7 +14,7 @@ import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { measuresFor, sizesOf } from './measures.ts'
 import { inShort, kept, printed } from './printing.ts'
-import { request } from './request.ts'
+import { type Context, request } from './request.ts'
 import { readerOf, settingsOf, today } from './settings.ts'
 
 const byId = z.strictObject({ id: inputs.id })
@@ -88,16 +89,45 @@ export const paperRequests = [
       })
       const name = 'measuring-sheet'
       const file = await printed(name, sheet, context.now(), context)
-      return {
-        document: store.transaction(() => {
-          const row = insertSheet(store.db, {
-            ...{ id: context.newId(), kind: 'measuringSheet', clientId: clientId ?? null, name },
-            ...{ ...file, pages: sheet.pages.length, createdAt: context.now() },
-          })
-          recorded(context, 'measuringSheet.print', 'sheet', row.id, null, { name, hash: row.hash })
-          return inShort(row)
-        }),
-      }
+      const paper = {
+        kind: 'measuringSheet',
+        clientId: clientId ?? null,
+        name,
+        pages: sheet.pages.length,
+      } as const
+      return { document: keptSheet(paper, file, context) }
+    },
+  }),
+  request({
+    name: 'startGuide.print',
+    kind: 'job',
+    about:
+      'One page for the first hour, as PDF: the way to a first quote, the places, and what keeps the book safe.',
+    input: z.strictObject({}),
+    run: async (_, context) => {
+      const guide = startGuide(settingsOf(context).letterhead)
+      const name = 'the-first-hour'
+      const file = await printed(name, guide, context.now(), context)
+      const paper = { kind: 'startGuide', clientId: null, name, pages: guide.pages.length } as const
+      return { document: keptSheet(paper, file, context) }
     },
   }),
 ]
+
+type SheetPaper = {
+  kind: 'measuringSheet' | 'startGuide'
+  clientId: string | null
+  name: string
+  pages: number
+}
+
+/** Keeps a paper that no quote is behind, whose file is safely on disk. */
+const keptSheet = (paper: SheetPaper, file: { hash: string; bytes: number }, context: Context) =>
+  context.store.transaction(() => {
+    const row = insertSheet(context.store.db, {
+      ...{ ...paper, ...file, id: context.newId(), createdAt: context.now() },
+    })
+    const { kind, name, hash } = row
+    recorded(context, `${kind}.print`, 'sheet', row.id, null, { name, hash })
+    return inShort(row)
+  })

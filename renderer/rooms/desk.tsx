@@ -7,6 +7,7 @@ import { useHalfFilled } from '../parts/kept.tsx'
 import { PickField } from '../parts/pick-field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { addressOf } from '../router.ts'
+import { FirstSteps } from '../today/first-steps.tsx'
 import { type Loaded, useKept, useQuery, useTell } from '../workroom.tsx'
 
 type Client = OutputOf<'clients.list'>['clients'][number]
@@ -23,19 +24,12 @@ export function Desk({ wearer, garment }: Asked) {
   const refused = clients.refused ?? cloths.refused
   if (refused !== undefined) return <Refusal sentence={refused} />
   if (clients.value === undefined || cloths.value === undefined) return null
-  const missing =
-    clients.value.clients.length === 0 ? 'clients' : cloths.value.cloths.length === 0 ? 'cloths' : undefined
-  if (missing === undefined)
+  if (clients.value.clients.length > 0 && cloths.value.cloths.length > 0)
     return <DeskFor clients={clients.value.clients} cloths={cloths.value.cloths} {...{ wearer, garment }} />
   return (
-    <div className="narrow stack">
+    <div className="stack">
       <h1>{tell('screen.room.desk')}</h1>
-      <p>{tell(`screen.desk.no.${missing}`)}</p>
-      <div>
-        <a className="button main" href={addressOf(missing)}>
-          {tell(`screen.desk.to.${missing}`)}
-        </a>
-      </div>
+      <FirstSteps />
     </div>
   )
 }

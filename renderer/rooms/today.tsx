@@ -2,6 +2,7 @@ import { printDate } from '../../core/words/dates.ts'
 import { Refusal } from '../parts/refusal.tsx'
 import { addressOf } from '../router.ts'
 import { Arriving, Fittings, Ring } from '../today/coming.tsx'
+import { FirstSteps } from '../today/first-steps.tsx'
 import { Late } from '../today/late.tsx'
 import { NextSteps } from '../today/next-steps.tsx'
 import { useHouse, useQuery, useTell } from '../workroom.tsx'
@@ -29,7 +30,10 @@ export function Today() {
       </div>
       <Refusal sentence={refused} />
       {idle ? (
-        <Teaching />
+        <>
+          <FirstSteps />
+          <Teaching />
+        </>
       ) : (
         <>
           <NextSteps steps={value.next} />

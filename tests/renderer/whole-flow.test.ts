@@ -64,7 +64,7 @@ describe.runIf(hasBrowser)(`the whole job by keyboard alone${withoutBrowser}`, (
     await press('Begin')
     await page.getByRole('heading', { name: 'Quote desk' }).waitFor()
 
-    await press('To the clients')
+    await press('Enter a client')
     await type('New client', 'Łucja Wiatr')
     await press('Enter in the book')
     await page.getByRole('heading', { name: 'First measures' }).waitFor()

@@ -68,7 +68,7 @@ export const document = sqliteTable('document', {
 /** A printed paper that no quote is behind: a measuring sheet, for a client or for anyone. */
 export const sheet = sqliteTable('sheet', {
   id: id(),
-  kind: text('kind', { enum: ['measuringSheet'] }).notNull(),
+  kind: text('kind', { enum: ['measuringSheet', 'startGuide'] }).notNull(),
   clientId: text('client_id').references(() => client.id, { onDelete: 'restrict' }),
   name: text('name').notNull(),
   hash: text('hash').notNull(),

@@ -30,6 +30,7 @@ import { settings } from './english/settings.ts'
 import { sew } from './english/sew.ts'
 import { shell } from './english/shell.ts'
 import { shopping } from './english/shopping.ts'
+import { start } from './english/start.ts'
 import { stockAndMoney } from './english/stock-and-money.ts'
 import { stockRoom } from './english/stock-room.ts'
 import { table } from './english/table.ts'
@@ -62,6 +63,7 @@ export const english = {
   ...moneyPapers,
   ...house,
   ...shell,
+  ...start,
   ...faults,
   ...rooms,
   ...screen,

@@ -88,7 +88,7 @@ export function Find() {
   )
 }
 
-const all = ({ first, found, further }: Offers): number => first.length + found.length + further.length
+const all = ({ first, found, after }: Offers): number => first.length + found.length + after.length
 
 function said(offers: Offers | undefined, tell: ReturnType<typeof useTell>): string {
   if (offers === undefined || offers.text === '' || all(offers) === 0) return ''
@@ -100,11 +100,11 @@ type OfferedProps = { offers: Offers; onTaken: (deed?: () => unknown) => void }
 
 function Offered({ offers, onTaken }: OfferedProps) {
   const tell = useTell()
-  const { text, first, found, further } = offers
+  const { text, first, found, after } = offers
   const lists = [
-    { label: tell('find.do'), offers: first, head: found.length + further.length > 0 },
+    { label: tell('find.do'), offers: first, head: found.length + after.length > 0 },
     { label: tell(text === '' ? 'recent.title' : 'find.results'), offers: found, head: true },
-    { label: tell('find.then'), offers: further, head: true },
+    { label: tell('find.then'), offers: after, head: true },
   ].filter((one) => one.offers.length > 0)
   return (
     <div className="found">

@@ -16,7 +16,7 @@ export type Offers = {
   first: readonly Offer[]
   found: readonly Offer[]
   /** What can be done with what was found. */
-  further: readonly Offer[]
+  after: readonly Offer[]
 }
 
 /** What is offered for a text as it stands now; with an empty one, what was changed lately. */
@@ -45,20 +45,20 @@ export function useOffers(text: string, inside: boolean): Offers | undefined {
     const look = async (): Promise<Offers> => {
       const hits = await find(asked)
       const found = hits.map((hit) => offerOf(hit, tell(`find.kind.${hit.kind}`)))
-      if (asked === '') return { text: asked, first: [], found, further: [] }
-      const [called, more] = await Promise.all([wished(asked, on, find), doneWith(hits.slice(0, 1), on)])
+      if (asked === '') return { text: asked, first: [], found, after: [] }
+      const [called, after] = await Promise.all([wished(asked, on, find), doneWith(hits.slice(0, 1), on)])
       const first = [...calledFor(asked, deeds), ...called].slice(0, MOST)
       return {
         text: asked,
         first,
         found,
-        further: more.filter(({ id }) => !first.some((one) => one.id === id)),
+        after: after.filter(({ id }) => !first.some((one) => one.id === id)),
       }
     }
     look().then(
       (next) => current && setOffers(next),
       // A text that cannot be searched for finds nothing.
-      () => current && setOffers({ text: asked, first: calledFor(asked, deeds), found: [], further: [] }),
+      () => current && setOffers({ text: asked, first: calledFor(asked, deeds), found: [], after: [] }),
     )
     return () => {
       current = false

@@ -188,7 +188,7 @@ const lengthBefore = async (id: string, ask: Ask) =>
 const clothBefore = async (id: string, ask: Ask) => {
   const found = (await ask('cloths.list', {})).cloths.find((one) => one.id === id)
   if (found === undefined) return undefined
-  const { id: _id, revision: _revision, createdAt: _at, priceMinor, currency, ...kept } = found
+  const { id: _id, revision: _seen, createdAt: _at, retiredAt: _off, priceMinor, currency, ...kept } = found
   return { ...kept, pricePerMetre: { minor: priceMinor, currency } }
 }
 

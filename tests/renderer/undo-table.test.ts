@@ -1,8 +1,11 @@
 import { expect, test } from 'vitest'
 import { english } from '../../core/words/catalogue/english.ts'
+import type { RequestName } from '../../core/workroom.ts'
 import { requests } from '../../core/workroom.ts'
 import { WAYS } from '../../renderer/undo/acts.ts'
 import { ANOTHER_BOOK, FINAL } from '../../renderer/undo/final.ts'
+import type { Ask } from '../../renderer/undo/way.ts'
+import { workroom } from '../support/store.ts'
 
 /** Commands by which nothing of the maker's book is altered that she could want back. */
 const NOTHING_TO_UNDO = ['file.send', 'quote.waitAgain', 'commission.takeUp', 'person.putBack']
@@ -20,4 +23,70 @@ test('nothing is both', () => {
 
 test('what can be undone has a name', () => {
   expect(Object.keys(WAYS).filter((name) => !(`undo.did.${name}` in english))).toEqual([])
+})
+
+/** Asks as the screens do, and takes back what was done as they do. */
+async function doneAndUndone(
+  { done }: ReturnType<typeof workroom>,
+  name: RequestName,
+  payload: Record<string, unknown>,
+): Promise<void> {
+  const ask = ((of: string, given: unknown) => done(of, given)) as Ask
+  const way = WAYS[name]!
+  const before = await way.before?.(payload as never, ask)
+  const answer = await done(name, payload)
+  const steps = way.back({ given: payload as never, answer: answer as never, before: before as never })
+  expect(steps.length, name).toBeGreaterThan(0)
+  for (const step of steps) await done(step.name, step.payload)
+}
+
+test('what puts the old state in its place again leaves it as it was', async () => {
+  const house = workroom()
+  const { done } = house
+  await done('settings.set', { revision: 0, changes: { letterhead: { name: 'Weir Lane' } } })
+  const { client } = await done<{ client: { id: string; revision: number } }>('client.add', { name: 'Ása' })
+  const { cloth } = await done<{ cloth: { id: string; revision: number } }>('cloth.add', {
+    ...{ name: 'White linen', width: 1500, pricePerMetre: { minor: 1650, currency: 'GBP' } },
+  })
+  const { length } = await done<{ length: { id: string; revision: number } }>('stock.add', {
+    ...{ clothId: cloth.id, length: '4 m', place: 'top shelf' },
+  })
+  const { person } = await done<{ person: { id: string; revision: number } }>('person.add', {
+    ...{ name: 'Ida', skills: ['cutting'], week: [300, 300, 0, 0, 0, 0, 0] },
+  })
+  const seen = async () => {
+    const { settings } = await done<{ settings: unknown }>('settings.get')
+    const { cloths } = await done<{ cloths: object[] }>('cloths.list')
+    const { lengths } = await done<{ lengths: object[] }>('stock.list', { used: true })
+    const { people, away } = await done<{ people: object[]; away: object[] }>('people.list')
+    const bare = (rows: readonly object[]) => rows.map((row) => ({ ...row, revision: 0 }))
+    const { client: book } = await done<{ client: object }>('client.get', { id: client.id })
+    const { supplies } = await done<{ supplies: { left: number }[] }>('supplies.list')
+    return [
+      ...[settings, bare(cloths), bare(lengths), bare(people), bare(away), bare([book])],
+      supplies.map(({ left }) => left),
+    ]
+  }
+  const before = await seen()
+  await doneAndUndone(house, 'settings.set', {
+    ...{ revision: 1, changes: { hoursPerWeek: 11, letterhead: { phone: '01' } } },
+  })
+  await doneAndUndone(house, 'client.change', {
+    ...{ id: client.id, revision: client.revision },
+    client: { name: 'Ása Holt', phone: '02' },
+  })
+  await doneAndUndone(house, 'cloth.change', {
+    ...{ id: cloth.id, revision: cloth.revision },
+    cloth: { name: 'Linen', width: 1400, pricePerMetre: { minor: 1, currency: 'GBP' } },
+  })
+  await doneAndUndone(house, 'stock.change', { id: length.id, revision: length.revision, place: 'chest' })
+  await doneAndUndone(house, 'stock.count', { id: length.id, length: '1 m' })
+  await doneAndUndone(house, 'person.change', {
+    ...{ id: person.id, revision: person.revision },
+    person: { name: 'Ada', skills: ['fitting'], week: [0, 0, 0, 0, 0, 0, 60] },
+  })
+  await doneAndUndone(house, 'person.add', { name: 'Odo', skills: ['cutting'], week: [9, 0, 0, 0, 0, 0, 0] })
+  await doneAndUndone(house, 'away.add', { from: '2026-05-01', to: '2026-05-02' })
+  await doneAndUndone(house, 'supply.count', { supply: 'thread:hand', amount: 40 })
+  expect(await seen()).toEqual(before)
 })

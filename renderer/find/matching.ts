@@ -1,11 +1,7 @@
-/** Words as they are compared: without case and accents. */
-export const plainWords = (text: string): string[] =>
-  text
-    .normalize('NFD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
-    .split(/[^\p{L}\p{N}-]+/u)
-    .filter((word) => word !== '')
+import { plainLetters } from '../../core/words/plain-letters.ts'
+
+/** Words as they are compared; a number with its strokes is one. */
+const plainWords = (text: string): string[] => plainLetters(text).match(/[\p{L}\p{N}-]+/gu) ?? []
 
 /**
  * How a typed text stands to what something is called: how many of its words begin a word of it, and what is left of the

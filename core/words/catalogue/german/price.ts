@@ -1,0 +1,45 @@
+import type { price as english } from '../english/price.ts'
+import type { Translated } from '../translated.ts'
+
+/** The lines of a reckoning. */
+export const price: Translated<typeof english> = {
+  'refusal.price.margin': 'Eine Gewinnspanne muss kleiner sein als der ganze Preis. Unter 100 % setzen.',
+  'refusal.settings.clothCurrency':
+    'Der Preis von {cloth} steht in {one}. Sobald Stoffe Preise haben, behält eine Werkstatt ihre Währung; {other} geht nicht mehr.',
+  'refusal.price.instalments':
+    'Anzahlung und Raten sind zusammen mehr als der ganze Preis. Eine davon senken.',
+  'price.line.cloth': '{cloth}',
+  'price.line.lining': '{cloth}, fürs Futter',
+  'price.line.interlining': '{cloth}, für die Einlage',
+  'price.line.facing': '{cloth}, für Belege',
+  'price.how.pieces': '{count} zu {price}',
+  'price.line.thread': '{thread}',
+  'price.line.overhead': 'Werkstattkosten',
+  'price.line.profit': 'Gewinn',
+  'price.line.rush': 'Eilzuschlag',
+  'price.line.discount': 'Nachlass',
+  'price.line.rounding': 'Rundung',
+  'price.line.set': 'von Hand gesetzt',
+  'price.line.tax': '{name}',
+  'price.skill.handSewing': 'Nähen von Hand',
+  'price.skill.machineSewing': 'Nähen mit der Maschine',
+  'price.skill.cutting': 'Zuschneiden',
+  'price.skill.pressing': 'Waschen und Bügeln',
+  'price.skill.fitting': 'Anproben',
+  'price.skill.attending': 'Besprechen, Einkaufen, Briefe und Packen',
+  'price.how.bought': '{length} zu {price} je Meter',
+  'price.how.used': '{length} vom Lager zu {price} je Meter',
+  'price.how.customer': '{length} eigener Stoff des Kunden',
+  'price.how.reel': '{metres} m von einer Rolle zu {price}; Rollen bereithalten: {reels}',
+  'price.how.skein': '{metres} m von einem Strang zu {price}; Stränge bereithalten: {reels}',
+  'price.how.time': '{time} zu {rate} je Stunde',
+  'price.how.markup': '{percent} % auf die Kosten',
+  'price.how.margin': '{percent} % vom Preis',
+  'price.how.rush': '{percent} % dazu',
+  'price.how.discount': '{percent} % ab',
+  'price.how.rounding.up': 'auf ein Vielfaches von {step} aufgerundet',
+  'price.how.rounding.down': 'auf ein Vielfaches von {step} abgerundet',
+  'price.how.rounding.nearest': 'auf das nächste Vielfache von {step} gerundet',
+  'price.how.set': 'gerechnet: {reckoned}',
+  'price.how.tax': '{percent} %',
+}

@@ -1,5 +1,5 @@
 import { createContext, type ReactNode, useCallback, useContext, useEffect, useState } from 'react'
-import { english } from '../core/words/catalogue/english.ts'
+import { readerIn } from '../core/words/languages.ts'
 import { type PhraseCode, type PhraseValue, phrase } from '../core/words/phrase.ts'
 import { englishReader, type Reader, say } from '../core/words/say.ts'
 import type { InputOf, OutputOf, RequestName } from '../core/workroom.ts'
@@ -25,8 +25,9 @@ export function HouseProvider({ workroom, children }: { workroom: Workroom; chil
   const changed = useCallback(() => setTurn((n) => n + 1), [])
   const refresh = useCallback(() => {
     void workroom.ask('settings.get', {}).then(({ settings }) => {
-      const { locale, unit } = settings.letterhead
-      setReader({ locale, unit, catalogue: english })
+      const next = readerIn(settings.letterhead)
+      document.documentElement.lang = next.locale
+      setReader(next)
     })
   }, [workroom])
   useEffect(refresh, [refresh])

@@ -1,6 +1,6 @@
 import type { Letterhead } from '../quote/types.ts'
-import { english } from '../words/catalogue/english.ts'
 import type { Day } from '../words/dates.ts'
+import { readerIn } from '../words/languages.ts'
 import { say } from '../words/say.ts'
 import { layPages } from './flow.ts'
 import type { Label } from './label-rows.ts'
@@ -22,7 +22,7 @@ export type Labels = {
  * @throws Refusal at the field that holds a character no font has
  */
 export function labelSheets({ letterhead, commissionNumber, day, garments }: Labels): PaperDocument {
-  const reader = { locale: letterhead.locale, unit: letterhead.unit, catalogue: english }
+  const reader = readerIn(letterhead)
   const tell = tellerOf(reader)
   const labels = garments.flatMap(({ snapshot, line, copy }): Label[] => {
     refuseUnprintable(snapshot)

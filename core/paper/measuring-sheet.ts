@@ -1,8 +1,8 @@
 import { drawTape } from '../draw/tape.ts'
 import { MEASURE_GROUPS, MEASURES, type MeasureId } from '../measure/vocabulary.ts'
 import type { Letterhead } from '../quote/types.ts'
-import { english } from '../words/catalogue/english.ts'
 import type { Day } from '../words/dates.ts'
+import { readerIn } from '../words/languages.ts'
 import { refusingAt } from '../words/refusal.ts'
 import type { Block } from './block.ts'
 import { layPages } from './flow.ts'
@@ -34,7 +34,7 @@ const SCALE = 0.0235
 export function measuringSheet({ letterhead, name, day, measures, sizes }: MeasuringSheet): PaperDocument {
   refusingAt('name', () => runsOf(plainText(name), 'serif'))
   for (const [id, size] of Object.entries(sizes ?? {})) refusingAt(id, () => runsOf(plainText(size), 'serif'))
-  const reader = { locale: letterhead.locale, unit: letterhead.unit, catalogue: english }
+  const reader = readerIn(letterhead)
   const tell = tellerOf(reader)
   const numbers = new Map(measures.map((id, i) => [id, i + 1]))
   const groups = MEASURE_GROUPS.flatMap((group): Block[] => {

@@ -1,6 +1,6 @@
 import type { Letterhead, QuoteLine, QuoteSnapshot } from '../quote/types.ts'
-import { english } from '../words/catalogue/english.ts'
 import type { Day } from '../words/dates.ts'
+import { readerIn } from '../words/languages.ts'
 import { type Phrase, type PhraseCode, type PhraseValue, phrase } from '../words/phrase.ts'
 import { refusingAt } from '../words/refusal.ts'
 import { type Reader, say } from '../words/say.ts'
@@ -33,11 +33,7 @@ export type GarmentSheet = {
 /** Says a sentence of the catalogue to one reader. */
 export type Teller = (code: PhraseCode, params?: Record<string, PhraseValue>) => string
 
-export const readerOf = ({ letterhead }: QuoteSnapshot): Reader => ({
-  locale: letterhead.locale,
-  unit: letterhead.unit,
-  catalogue: english,
-})
+export const readerOf = ({ letterhead }: QuoteSnapshot): Reader => readerIn(letterhead)
 
 export const tellerOf =
   (reader: Reader): Teller =>

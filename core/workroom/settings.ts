@@ -7,11 +7,12 @@ import { SKILLS } from '../sew/types.ts'
 import { listCloths } from '../store/cloths.ts'
 import { findWorkroom, insertWorkroom, updateSettings } from '../store/workrooms.ts'
 import { type Day, dayAt } from '../words/dates.ts'
+import { readerIn } from '../words/languages.ts'
 import { readLength } from '../words/length.ts'
 import { type Money, shareOf, sumMoney } from '../words/money.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
-import { englishReader, type Reader } from '../words/say.ts'
+import type { Reader } from '../words/say.ts'
 import { STITCHES, type StitchId } from '../words/stitches.ts'
 import { DEFAULT_SETTINGS } from './default-settings.ts'
 import { recorded } from './history.ts'
@@ -35,8 +36,7 @@ const USUAL_DENSITY = Object.fromEntries(STITCHES.map((id) => [id, STITCH[id].de
 
 /** Reads in the workroom's language and unit. */
 export function readerOf(context: Pick<Context, 'store'>): Reader {
-  const { locale, unit } = settingsOf(context).letterhead
-  return { ...englishReader, locale, unit }
+  return readerIn(settingsOf(context).letterhead)
 }
 
 export const settingsRequests = [

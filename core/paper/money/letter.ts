@@ -1,5 +1,5 @@
 import type { Letterhead } from '../../quote/types.ts'
-import { english } from '../../words/catalogue/english.ts'
+import { readerIn } from '../../words/languages.ts'
 import { type Money, printMoney } from '../../words/money.ts'
 import { refusingAt } from '../../words/refusal.ts'
 import type { Reader } from '../../words/say.ts'
@@ -18,12 +18,12 @@ export type Voice = {
   date: (day: string) => string
 }
 
-export function voiceOf({ locale, unit }: Letterhead): Voice {
-  const reader = { locale, unit, catalogue: english }
+export function voiceOf(house: Letterhead): Voice {
+  const reader = readerIn(house)
   const tell = tellerOf(reader)
   return {
     ...{ reader, tell },
-    amount: (money) => printMoney(money, locale),
+    amount: (money) => printMoney(money, reader.locale),
     date: (day) => tell('paper.date', { day: { date: day } }),
   }
 }

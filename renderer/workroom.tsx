@@ -1,14 +1,17 @@
 import { createContext, type ReactNode, useCallback, useContext, useEffect, useState } from 'react'
 import { readerIn } from '../core/words/languages.ts'
 import { type PhraseCode, type PhraseValue, phrase } from '../core/words/phrase.ts'
-import { englishReader, type Reader, say } from '../core/words/say.ts'
+import { type Reader, say } from '../core/words/say.ts'
 import type { InputOf, OutputOf, RequestName } from '../core/workroom.ts'
 import { Refused, type Workroom } from './bridge/ask.ts'
+import { machineLocale } from './parts/machine-locale.ts'
 
 type House = {
   workroom: Workroom
   reader: Reader
   refresh: () => void
+  /** Has the screens speak in a locale from here on, until the settings say so or otherwise. */
+  speak: (locale: string) => void
   /** What a screen has half filled, for when the maker comes back to it. */
   kept: Map<string, unknown>
   /** How often something was changed from outside the room she is in; what is shown there is then asked for anew. */
@@ -19,19 +22,25 @@ const HouseContext = createContext<House | undefined>(undefined)
 
 /** Gives every screen the workroom and the reader that the workroom's settings make. */
 export function HouseProvider({ workroom, children }: { workroom: Workroom; children: ReactNode }) {
-  const [reader, setReader] = useState<Reader>(englishReader)
+  const [reader, setReader] = useState<Reader>(() => readerIn({ locale: machineLocale(), unit: 'cm' }))
   const [kept] = useState(() => new Map<string, unknown>())
   const [turn, setTurn] = useState(0)
   const changed = useCallback(() => setTurn((n) => n + 1), [])
   const refresh = useCallback(() => {
-    void workroom.ask('settings.get', {}).then(({ settings }) => {
-      const next = readerIn(settings.letterhead)
-      document.documentElement.lang = next.locale
-      setReader(next)
+    void workroom.ask('settings.get', {}).then(({ settings, revision }) => {
+      // Until she has said anything, the machine's language is the best guess at hers.
+      const locale = revision === 0 ? machineLocale() : settings.letterhead.locale
+      setReader(readerIn({ ...settings.letterhead, locale }))
     })
   }, [workroom])
   useEffect(refresh, [refresh])
-  return <HouseContext value={{ workroom, reader, refresh, kept, turn, changed }}>{children}</HouseContext>
+  const speak = useCallback((locale: string) => setReader(({ unit }) => readerIn({ locale, unit })), [])
+  useEffect(() => {
+    document.documentElement.lang = reader.locale
+  }, [reader.locale])
+  return (
+    <HouseContext value={{ workroom, reader, refresh, speak, kept, turn, changed }}>{children}</HouseContext>
+  )
 }
 
 export function useHouse(): House {

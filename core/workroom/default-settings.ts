@@ -2,6 +2,7 @@ import { DEFAULT_BUYING } from '../lay/parameters.ts'
 import { DEFAULT_NOTION_STOCK, DEFAULT_RATES, DEFAULT_THREAD_STOCK } from '../price/parameters.ts'
 import type { WorkroomSettings } from '../quote/settings.ts'
 import { DEFAULT_THREAD_RULES } from '../sew/parameters.ts'
+import { regions as english } from '../words/catalogue/english/regions.ts'
 
 /** A new workroom's settings, all common practice and all hers to change. */
 export const DEFAULT_SETTINGS: WorkroomSettings = {
@@ -26,12 +27,7 @@ export const DEFAULT_SETTINGS: WorkroomSettings = {
   yearly: { costs: [], soldHours: 1000 },
   validityDays: 30,
   numbering: { quote: 'Q', commission: 'C', yearly: true },
-  terms: [
-    'Cloth is washed before it is cut, and wool may shrink again if it is washed hot.',
-    'Measures are those of the day named; one fitting is included.',
-    'Work begins when the deposit has come in.',
-  ],
-  broughtTerm:
-    'Cloth you bring is washed and cut with the same care as ours, but its faults, its shrinking and its running short are not ours to make good.',
+  terms: [english['begin.term.cloth'], english['begin.term.measures'], english['begin.term.deposit']],
+  broughtTerm: english['begin.term.brought'],
   keepDepositOnceCut: true,
 }

@@ -14,6 +14,7 @@ import { phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
 import type { Reader } from '../words/say.ts'
 import { STITCHES, type StitchId } from '../words/stitches.ts'
+import { begunIn } from './begin.ts'
 import { DEFAULT_SETTINGS } from './default-settings.ts'
 import { recorded } from './history.ts'
 import { type Context, request } from './request.ts'
@@ -57,12 +58,14 @@ export const settingsRequests = [
   request({
     name: 'settings.set',
     kind: 'command',
-    about: 'Sets some of the workroom’s settings. Quotes already made keep theirs.',
+    about:
+      'Sets some of the workroom’s settings. Quotes already made keep theirs. Set for the first time with a locale, the rest begins as is usual there: currency, paper, terms.',
     input: z.strictObject({ revision: z.int().min(0), changes }),
     run: ({ revision, changes: asked }, context) => {
       const { db } = context.store
       const row = findWorkroom(db)
-      const settings = merged(settingsOf(context), asked)
+      const locale = row === undefined ? asked.letterhead?.locale : undefined
+      const settings = merged(locale === undefined ? settingsOf(context) : begunIn(locale), asked)
       refuseMixedCurrencies(settings)
       refuseOtherCloths(settings, context)
       if (row === undefined && revision !== 0) throw new Refusal(phrase('refusal.store.stale'), 'revision')

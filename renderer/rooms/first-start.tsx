@@ -1,26 +1,45 @@
 import { useState } from 'react'
+import { languageOf, localeOf, regionOf } from '../../core/words/languages.ts'
 import { WORKROOM_UNITS, type WorkroomUnit } from '../../core/words/units.ts'
 import { Button } from '../parts/button.tsx'
 import { SelectField, TextField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
+import { type Tongue, TongueFields } from '../settings/region.tsx'
 import { BringAlong } from '../settings/take-out-bring.tsx'
 import { useDoing, useHouse, useTell } from '../workroom.tsx'
 
 /** The first start: a workroom of her own, or a look round the sample, which is another file altogether. */
 export function FirstStart({ onBegun }: { onBegun: () => void }) {
-  const { workroom } = useHouse()
+  const { workroom, reader, speak } = useHouse()
   const tell = useTell()
   const { busy, refused, run } = useDoing()
   const [name, setName] = useState('')
   const [unit, setUnit] = useState<string>('cm')
+  const [tongue, setTongue] = useState<Tongue>(() => ({
+    ...{ language: languageOf(reader.locale), region: regionOf(reader.locale) },
+  }))
+  const locale = localeOf(tongue.language, tongue.region)
+  const spoken = (next: Tongue) => {
+    setTongue(next)
+    speak(localeOf(next.language, next.region))
+  }
   const begin = () =>
     run(() =>
       workroom.ask('settings.set', {
         revision: 0,
-        changes: { letterhead: { name, unit: unit as WorkroomUnit } },
+        changes: {
+          letterhead: { name, unit: unit as WorkroomUnit, locale },
+          timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone,
+        },
       }),
     ).then((done) => done && onBegun())
-  const look = () => run(() => workroom.bridge.enter('sample')).then((done) => done && onBegun())
+  const look = () =>
+    run(async () => {
+      await workroom.bridge.enter('sample')
+      const { settings, revision } = await workroom.ask('settings.get', {})
+      if (languageOf(settings.letterhead.locale) !== tongue.language)
+        await workroom.ask('settings.set', { revision, changes: { letterhead: { locale } } })
+    }).then((done) => done && onBegun())
   return (
     <main className="narrow stack">
       <h1>{tell('screen.first.title')}</h1>
@@ -40,6 +59,7 @@ export function FirstStart({ onBegun }: { onBegun: () => void }) {
           required
           wrong={refused?.message}
         />
+        <TongueFields {...tongue} onChange={spoken} />
         <SelectField
           label={tell('screen.first.unit')}
           value={unit}

@@ -50,6 +50,7 @@ export function written(settings: Settings): Typed {
     text: {
       ...{ name: letterhead.name, address: letterhead.address.join(', '), email: letterhead.email },
       ...{ phone: letterhead.phone, paper: letterhead.paper, unit: letterhead.unit },
+      locale: letterhead.locale,
       ...{ quotePrefix: settings.numbering.quote, commissionPrefix: settings.numbering.commission },
       ...{ numbered: settings.numbering.yearly ? 'yearly' : 'never', validityDays: String(validityDays) },
       ...{ terms: settings.terms.join('\n'), broughtTerm: settings.broughtTerm, currency },
@@ -104,7 +105,7 @@ export function changesOf({ text, costs, threads, doubled, waxed, keepDeposit }:
   return {
     letterhead: {
       ...{ name: of('name'), address: lines(of('address'), ','), email: of('email'), phone: of('phone') },
-      ...{ paper: of('paper') as 'A4', unit: of('unit') as WorkroomUnit },
+      ...{ paper: of('paper') as 'A4', unit: of('unit') as WorkroomUnit, locale: of('locale') },
     },
     numbering: {
       ...{

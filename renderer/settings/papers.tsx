@@ -1,14 +1,17 @@
+import { languageOf, regionOf } from '../../core/words/languages.ts'
 import { WORKROOM_UNITS } from '../../core/words/units.ts'
 import { TextArea } from '../parts/field.tsx'
 import { Tick } from '../parts/tick.tsx'
 import { useTell } from '../workroom.tsx'
 import { Choosing, Typing } from './fields.tsx'
 import type { Form } from './form.ts'
+import { TongueFields } from './region.tsx'
 
 /** What stands on the workroom's papers. */
 export function Papers({ form }: { form: Form }) {
   const tell = useTell()
   const { typed, set } = form
+  const locale = typed.text.locale ?? 'en-GB'
   const year = new Date().getFullYear()
   return (
     <section className="sheet stack">
@@ -23,6 +26,14 @@ export function Papers({ form }: { form: Form }) {
           form={form}
           id="unit"
           options={WORKROOM_UNITS.map((id) => ({ id, name: tell(`screen.unit.${id}`) }))}
+        />
+        <TongueFields
+          language={languageOf(locale)}
+          region={regionOf(locale)}
+          currency={typed.text.currency ?? 'EUR'}
+          onChange={({ language, region }) =>
+            set({ text: { ...typed.text, locale: `${language}-${region}` } })
+          }
         />
         <Typing form={form} id="validityDays" at="validityDays" />
         <Typing form={form} id="quotePrefix" at="numbering.quote" />
@@ -44,6 +55,7 @@ export function Papers({ form }: { form: Form }) {
           ]}
         />
       </div>
+      <p className="quiet narrow">{tell('screen.settings.region.about')}</p>
       {(['terms', 'broughtTerm'] as const).map((id) => (
         <TextArea
           key={id}

@@ -64,7 +64,10 @@ export async function openPlanner(
   const entered = await store.enter('own')
   if (!entered.ok) throw new Error(entered.error.message)
   const server = await serveLoopback(store, screenFolder)
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options })
+  const context = await browser.newContext({
+    ...{ viewport: { width: 1280, height: 800 }, locale: 'en-GB' },
+    ...options,
+  })
   const page = await context.newPage()
   if (at !== undefined) await page.clock.setFixedTime(at)
   const errors: string[] = []

@@ -22,6 +22,7 @@ import { parts } from './english/parts.ts'
 import { pattern } from './english/pattern.ts'
 import { price } from './english/price.ts'
 import { quote } from './english/quote.ts'
+import { regions } from './english/regions.ts'
 import { rooms } from './english/rooms.ts'
 import { safekeeping } from './english/safekeeping.ts'
 import { screen } from './english/screen.ts'
@@ -40,7 +41,8 @@ import { today } from './english/today.ts'
 
 /**
  * Every sentence, name and label of the planner in English: the one place where words for a person stand, one
- * file a room. A `{name}` is filled by `say`. A translation is one more folder of this shape. Codes are
+ * file a room. A `{name}` is filled by `say`. A translation is one more folder of this shape, joined
+ * beside it and named in `languages.ts`. Codes are
  * `section.subject.detail`; what refuses something begins with `refusal.`.
  */
 export const english = {
@@ -70,6 +72,7 @@ export const english = {
   ...selling,
   ...days,
   ...settings,
+  ...regions,
   ...safekeeping,
   ...takingOut,
   ...times,

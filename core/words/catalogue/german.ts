@@ -21,6 +21,7 @@ import { parts } from './german/parts.ts'
 import { pattern } from './german/pattern.ts'
 import { price } from './german/price.ts'
 import { quote } from './german/quote.ts'
+import { regions } from './german/regions.ts'
 import { safekeeping } from './german/safekeeping.ts'
 import { screen } from './german/screen.ts'
 import { selling } from './german/selling.ts'
@@ -60,6 +61,7 @@ export const german: Translated<typeof english> = {
   ...selling,
   ...days,
   ...settings,
+  ...regions,
   ...safekeeping,
   ...takingOut,
   ...times,

@@ -1,0 +1,53 @@
+import type { WorkroomSettings } from '../quote/settings.ts'
+import { readerIn, regionOf } from '../words/languages.ts'
+import { type Money, shareOf } from '../words/money.ts'
+import { phrase } from '../words/phrase.ts'
+import { say } from '../words/say.ts'
+import { DEFAULT_SETTINGS } from './default-settings.ts'
+
+type Currency = { currency: string; times: number }
+const euro: Currency = { currency: 'EUR', times: 1 }
+
+/** The money of each region, and how many of it go roughly to a pound (rounded; hers to change like all that she begins with). */
+const MONEY: Record<string, Currency> = {
+  GB: { currency: 'GBP', times: 1 },
+  ...{ IE: euro, DE: euro, AT: euro, LU: euro, BE: euro, NL: euro, IT: euro, FI: euro },
+  ...{ CH: { currency: 'CHF', times: 1 }, LI: { currency: 'CHF', times: 1 } },
+  ...{ US: { currency: 'USD', times: 1 }, CA: { currency: 'CAD', times: 2 } },
+  ...{ AU: { currency: 'AUD', times: 2 }, NZ: { currency: 'NZD', times: 2 } },
+  ...{ DK: { currency: 'DKK', times: 10 }, SE: { currency: 'SEK', times: 10 } },
+  ZA: { currency: 'ZAR', times: 20 },
+}
+
+/** Regions that print on Letter; elsewhere it is A4. */
+const ON_LETTER: readonly string[] = ['US', 'CA']
+
+/** What a new workroom begins with where a locale is spoken: its sentences, its money and its paper. */
+export function begunIn(locale: string): WorkroomSettings {
+  const region = regionOf(locale)
+  const { currency, times } = MONEY[region] ?? euro
+  const reader = readerIn({ locale, unit: DEFAULT_SETTINGS.letterhead.unit })
+  const said = (code: Parameters<typeof phrase>[0]) => say(phrase(code), reader)
+  const { rates, threadStock, letterhead } = DEFAULT_SETTINGS
+  const here = ({ minor }: Money): Money => shareOf({ minor, currency }, times, 1)
+  const all = <T extends object>(amounts: T): T =>
+    Object.fromEntries(Object.entries(amounts).map(([id, amount]) => [id, here(amount as Money)])) as T
+  const thread = (work: 'hand' | 'machine') => ({
+    ...threadStock[work],
+    ...{ name: said(`begin.thread.${work}`), pricePerReel: here(threadStock[work].pricePerReel) },
+  })
+  return {
+    ...DEFAULT_SETTINGS,
+    letterhead: { ...letterhead, locale, paper: ON_LETTER.includes(region) ? 'Letter' : 'A4' },
+    rates: {
+      ...rates,
+      ...{ currency, perHour: all(rates.perHour), overheadPerHour: here(rates.overheadPerHour) },
+      ...{ targetPerHour: here(rates.targetPerHour), tax: { ...rates.tax, name: said('begin.tax') } },
+      rounding: { ...rates.rounding, step: rates.rounding.step * times },
+    },
+    threadStock: { hand: thread('hand'), machine: thread('machine') },
+    notionStock: all(DEFAULT_SETTINGS.notionStock ?? {}),
+    terms: (['cloth', 'measures', 'deposit'] as const).map((id) => said(`begin.term.${id}`)),
+    broughtTerm: said('begin.term.brought'),
+  }
+}

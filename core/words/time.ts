@@ -26,8 +26,8 @@ export function readMinutes(text: string): number {
     .toLowerCase()
     .replace(',', '.')
     .replace(/[½¼¾]/, (part) => PARTS[part]!)
-    .replace(/\s*hours?/, ' h')
-    .replace(/\s*minutes?$/, ' min')
+    .replace(/\s*(?:hours?|stunden?|std\.?)/, ' h')
+    .replace(/\s*(?:minutes?|minuten?|min\.)$/, ' min')
   const number = String.raw`(\d*\.?\d+)`
   const read = new RegExp(`^(?:${number}\\s*(?:h|:)\\s*)?(?:${number}\\s*(?:min|m)?)?$`).exec(plain)
   const minutes = 60 * Number(read?.[1] ?? 0) + Number(read?.[2] ?? 0)

@@ -1,0 +1,76 @@
+import { type Day, readDay } from './dates.ts'
+import { phrase } from './phrase.ts'
+import { Refusal } from './refusal.ts'
+
+type Part = 'day' | 'month' | 'year'
+
+const format = (locale: string, options: Intl.DateTimeFormatOptions) =>
+  new Intl.DateTimeFormat(locale, {
+    ...options,
+    timeZone: 'UTC',
+    calendar: 'gregory',
+    numberingSystem: 'latn',
+  })
+
+const IN_FIGURES = { day: '2-digit', month: '2-digit', year: 'numeric' } as const
+
+/** A day as it is written in a field: `03.12.2026` in German, `03/12/2026` in British English. */
+export const writeDay = (day: Day, locale: string): string =>
+  format(locale, IN_FIGURES).format(new Date(`${day}T00:00:00Z`))
+
+/** In which order the locale writes day, month and year. */
+const orderOf = (locale: string): Part[] =>
+  format(locale, IN_FIGURES)
+    .formatToParts(0)
+    .flatMap(({ type }) => (type === 'day' || type === 'month' || type === 'year' ? [type] : []))
+
+const plain = (name: string): string => name.normalize('NFC').toLowerCase().replace(/\./g, '')
+
+/** The month a word begins, by the locale's names, or 0. Three letters tell them apart in the planner's languages. */
+function monthOf(word: string, locale: string): number {
+  if (word.length < 3) return 0
+  const names = Array.from({ length: 12 }, (_, month) =>
+    (['long', 'short'] as const).map((length) =>
+      plain(
+        format(locale, { day: 'numeric', month: length })
+          .formatToParts(Date.UTC(2024, month, 1))
+          .find(({ type }) => type === 'month')!.value,
+      ),
+    ),
+  )
+  return names.findIndex((both) => both.some((name) => name.startsWith(word))) + 1
+}
+
+/** A year of two figures lies in this century, or late in the last. */
+const fullYear = (figures: string): string =>
+  figures.length > 2 ? figures : `${Number(figures) < 70 ? '20' : '19'}${figures.padStart(2, '0')}`
+
+/**
+ * Reads a day as it is written where the locale is spoken, `03.12.2026`, `3.12.26` or `3. Dezember 2026` in German,
+ * or with the year first anywhere.
+ *
+ * @throws Refusal with an example in the locale's own manner
+ */
+export function readTypedDay(text: string, locale: string): Day {
+  const words = plain(text.replace(/[./,-]/g, ' ')).match(/\d+|\p{L}+/gu) ?? []
+  const named = words.findIndex((word) => /^\p{L}/u.test(word))
+  const month = named < 0 ? 0 : monthOf(words[named]!, locale)
+  const figures = words.filter((word) => /^\d/.test(word))
+  const yearFirst: Part[] = ['year', 'month', 'day']
+  const order = (figures[0]?.length === 4 ? yearFirst : orderOf(locale)).filter(
+    (part) => month === 0 || part !== 'month',
+  )
+  const at = (part: Part) => figures[order.indexOf(part)] ?? ''
+  try {
+    if (words.length !== 3 || figures.length !== order.length)
+      throw new Refusal(phrase('refusal.date.unreadable'))
+    const two = (figure: string) => figure.padStart(2, '0')
+    return readDay(
+      `${fullYear(at('year'))}-${two(month === 0 ? at('month') : String(month))}-${two(at('day'))}`,
+    )
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error
+    const example = writeDay('2026-11-25', locale)
+    throw new Refusal(phrase('refusal.date.typed', { text: text.trim().slice(0, 40), example }))
+  }
+}

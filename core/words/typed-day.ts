@@ -18,6 +18,16 @@ const IN_FIGURES = { day: '2-digit', month: '2-digit', year: 'numeric' } as cons
 export const writeDay = (day: Day, locale: string): string =>
   format(locale, IN_FIGURES).format(new Date(`${day}T00:00:00Z`))
 
+/** How a day is to be written: `TT.MM.JJJJ`, from the letters for day, month and year. */
+export const formOfDay = (locale: string, letters: string): string =>
+  format(locale, IN_FIGURES)
+    .formatToParts(0)
+    .map(({ type, value }) => {
+      const at = ['day', 'month', 'year'].indexOf(type)
+      return at < 0 ? value : letters.charAt(at).repeat(value.length)
+    })
+    .join('')
+
 /** In which order the locale writes day, month and year. */
 const orderOf = (locale: string): Part[] =>
   format(locale, IN_FIGURES)

@@ -27,7 +27,7 @@ export async function answer(
     if (context.store.damaged !== undefined && entry.kind !== 'query' && entry.mends !== true)
       throw new Refusal(phrase('refusal.store.lookOnly'))
     const read = entry.input.safeParse(payload)
-    if (!read.success) throw refusalOf(read.error.issues[0]!)
+    if (!read.success) throw refusalOf(read.error.issues[0]!, payload)
     const run = () => entry.run(read.data, context)
     return { ok: true, result: await (entry.kind === 'command' ? context.store.transaction(run) : run()) }
   } catch (error) {
@@ -41,8 +41,19 @@ export async function answer(
   }
 }
 
+const NUMBERS: readonly string[] = ['number', 'int']
+
+/** Whether a number that could not be read stands at a place of an input: NaN, which JSON writes as null. */
+function isNoNumber(payload: unknown, path: readonly PropertyKey[]): boolean {
+  const value = path.reduce<unknown>(
+    (at, key) => (typeof at === 'object' && at !== null ? at[key as keyof typeof at] : undefined),
+    payload,
+  )
+  return value === null || Number.isNaN(value)
+}
+
 /** The first thing wrong with an input, in a sentence. */
-function refusalOf(issue: z.core.$ZodIssue): Refusal {
+function refusalOf(issue: z.core.$ZodIssue, payload: unknown): Refusal {
   const at = (...more: PropertyKey[]) => [...issue.path, ...more].map(String).join('.')
   const said = (sentence: Phrase, field = at()) => new Refusal(sentence, field === '' ? undefined : field)
   const field = at() === '' ? 'payload' : at()
@@ -53,14 +64,17 @@ function refusalOf(issue: z.core.$ZodIssue): Refusal {
         at(issue.keys[0]!),
       )
     case 'invalid_type':
-      return said(phrase('refusal.request.type', { field, expected: issue.expected }))
+      // What a screen cannot read as a number comes as none.
+      return isNoNumber(payload, issue.path) && NUMBERS.includes(issue.expected)
+        ? said(phrase('refusal.number.typed', { example: 12.5 }))
+        : said(phrase('refusal.request.type', { field, expected: issue.expected }))
     case 'invalid_value':
       return said(phrase('refusal.request.value', { field, values: issue.values.map(String).join(', ') }))
     case 'invalid_union': {
       const inner = issue.errors.flat().find((one) => one.path.length > 0)
       return inner === undefined
         ? said(phrase('refusal.request.kind', { field }))
-        : refusalOf({ ...inner, path: [...issue.path, ...inner.path] })
+        : refusalOf({ ...inner, path: [...issue.path, ...inner.path] }, payload)
     }
     default:
       return said(phrase('refusal.request.invalid', { field, detail: issue.message }))

@@ -91,13 +91,18 @@ function Write({
   close: () => void
   onDone: () => void
 }) {
-  const { workroom } = useHouse()
+  const { workroom, reader } = useHouse()
   const tell = useTell()
   const { currency } = money.agreed
   const { due, since, over } = money
   const likely = kind === 'refund' ? over : due
   const { typed, field } = useTyped({
-    ...{ amount: likely.minor > 0 ? amountText(likely) : '', day: todayHere(), method: 'transfer', note: '' },
+    ...{
+      amount: likely.minor > 0 ? amountText(likely, reader.locale) : '',
+      day: todayHere(),
+      method: 'transfer',
+      note: '',
+    },
     for: kind === 'payment' && since !== null ? since.when : '',
   })
   const work = async () => {

@@ -1,6 +1,7 @@
 import type { FormEvent } from 'react'
 import { printLength } from '../../core/words/length.ts'
 import { numberFormat } from '../../core/words/number-format.ts'
+import { readNumber } from '../../core/words/typed-number.ts'
 import { Button } from '../parts/button.tsx'
 import { TextField } from '../parts/field.tsx'
 import { useHalfFilled } from '../parts/kept.tsx'
@@ -27,7 +28,7 @@ export function Took({ one, name, onWritten }: Props) {
   })
   const read = (text: string) => {
     if (text.trim() === '') return null
-    const number = Number(text.trim().replace(',', '.').replace(/\s*m$/, ''))
+    const number = readNumber(text.replace(/\s*m\s*$/, ''))
     if (!Number.isFinite(number)) throw new Error(tell('refusal.metres.unreadable', { text }))
     return number
   }

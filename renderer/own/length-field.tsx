@@ -1,6 +1,7 @@
 import { useState } from 'react'
 import { edgeWord } from '../../core/words/own-edges.ts'
 import { say } from '../../core/words/say.ts'
+import { writeNumber } from '../../core/words/typed-number.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { SelectField, TextField } from '../parts/field.tsx'
 import { Millimetres } from '../parts/millimetres.tsx'
@@ -90,8 +91,9 @@ const edgeOf = (id: string): { of: string; edge: string } => {
 
 /** A number, or a part such as 1/4. */
 function Factor({ value, onChange }: { value: number; onChange: (factor: number) => void }) {
+  const { reader } = useHouse()
   const tell = useTell()
-  const [text, setText] = useState(String(value))
+  const [text, setText] = useState(() => writeNumber(value, reader.locale))
   const [wrong, setWrong] = useState<string>()
   return (
     <TextField

@@ -1,4 +1,5 @@
 import { type ReactNode, useId } from 'react'
+import { DayInput } from './day-input.tsx'
 
 type Shared = {
   label: string
@@ -60,20 +61,24 @@ export function TextField({
 }: TextProps) {
   return (
     <Frame {...shared}>
-      {({ id, said }) => (
-        <input
-          id={id}
-          type={type}
-          value={value}
-          placeholder={placeholder}
-          required={required}
-          autoComplete="off"
-          aria-describedby={said}
-          aria-invalid={shared.wrong !== undefined}
-          {...(onFocus === undefined ? {} : { onFocus })}
-          onChange={(event) => onChange(event.target.value)}
-        />
-      )}
+      {({ id, said }) =>
+        type === 'date' ? (
+          <DayInput {...{ id, said, value, onChange, required, invalid: shared.wrong !== undefined }} />
+        ) : (
+          <input
+            id={id}
+            type={type}
+            value={value}
+            placeholder={placeholder}
+            required={required}
+            autoComplete="off"
+            aria-describedby={said}
+            aria-invalid={shared.wrong !== undefined}
+            {...(onFocus === undefined ? {} : { onFocus })}
+            onChange={(event) => onChange(event.target.value)}
+          />
+        )
+      }
     </Frame>
   )
 }

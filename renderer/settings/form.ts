@@ -1,6 +1,8 @@
 import { NOTIONS, type NotionId } from '../../core/draft/types.ts'
 import { printLength } from '../../core/words/length.ts'
+import type { Money } from '../../core/words/money.ts'
 import { STITCHES, type StitchId } from '../../core/words/stitches.ts'
+import { writeNumber } from '../../core/words/typed-number.ts'
 import type { WorkroomUnit } from '../../core/words/units.ts'
 import type { InputOf, OutputOf } from '../../core/workroom.ts'
 import { amountOf, amountText, basisPointsOf, numberOf } from '../parts/amount.ts'
@@ -45,40 +47,48 @@ export function written(settings: Settings): Typed {
   const { currency } = rates
   const part = (when: 'cutting' | 'fitting') =>
     (rates.instalments.find((one) => one.when === when)?.basisPoints ?? 0) / 100
-  const length = (mm: number) => printLength(mm, letterhead.unit, letterhead.locale)
+  const { locale } = letterhead
+  const amount = (money: Money) => amountText(money, locale)
+  const plain = (value: number) => writeNumber(value, locale)
+  const length = (mm: number) => printLength(mm, letterhead.unit, locale)
   return {
     text: {
       ...{ name: letterhead.name, address: letterhead.address.join(', '), email: letterhead.email },
       ...{ phone: letterhead.phone, paper: letterhead.paper, unit: letterhead.unit },
-      locale: letterhead.locale,
+      locale,
       ...{ quotePrefix: settings.numbering.quote, commissionPrefix: settings.numbering.commission },
-      ...{ numbered: settings.numbering.yearly ? 'yearly' : 'never', validityDays: String(validityDays) },
+      ...{ numbered: settings.numbering.yearly ? 'yearly' : 'never', validityDays: plain(validityDays) },
       ...{ terms: settings.terms.join('\n'), broughtTerm: settings.broughtTerm, currency },
-      ...Object.fromEntries(SKILLS.map((skill) => [skill, amountText(rates.perHour[skill])])),
-      ...{ target: amountText(rates.targetPerHour), hoursPerWeek: String(settings.hoursPerWeek) },
-      ...{ profitKind: rates.profit.kind, profit: String(rates.profit.basisPoints / 100) },
-      ...{ taxName: rates.tax.name, tax: String(rates.tax.basisPoints / 100) },
+      ...Object.fromEntries(SKILLS.map((skill) => [skill, amount(rates.perHour[skill])])),
+      ...{ target: amount(rates.targetPerHour), hoursPerWeek: plain(settings.hoursPerWeek) },
+      ...{ profitKind: rates.profit.kind, profit: plain(rates.profit.basisPoints / 100) },
+      ...{ taxName: rates.tax.name, tax: plain(rates.tax.basisPoints / 100) },
       ...{
-        rounding: amountText({ minor: rates.rounding.step, currency }),
+        rounding: amount({ minor: rates.rounding.step, currency }),
         roundingTo: rates.rounding.direction,
       },
-      ...{ deposit: String(rates.depositBasisPoints / 100) },
-      ...{ atCutting: String(part('cutting')), atFitting: String(part('fitting')) },
-      ...{ overhead: amountText(rates.overheadPerHour), soldHours: String(yearly.soldHours) },
+      ...{ deposit: plain(rates.depositBasisPoints / 100) },
+      ...{ atCutting: plain(part('cutting')), atFitting: plain(part('fitting')) },
+      ...{ overhead: amount(rates.overheadPerHour), soldHours: plain(yearly.soldHours) },
       ...{ needleful: length(settings.threadRules.needleful) },
-      ...{ waste: String(Math.round(settings.threadRules.machineWaste * 1000) / 10) },
-      ...Object.fromEntries(STITCHES.map((id) => [`density.${id}`, String(settings.ways.density[id] ?? '')])),
+      ...{ waste: plain(Math.round(settings.threadRules.machineWaste * 1000) / 10) },
       ...Object.fromEntries(
-        NOTIONS.map((id) => [id, notionStock[id] === undefined ? '' : amountText(notionStock[id])]),
+        STITCHES.map((id) => [
+          `density.${id}`,
+          settings.ways.density[id] === undefined ? '' : plain(settings.ways.density[id]),
+        ]),
+      ),
+      ...Object.fromEntries(
+        NOTIONS.map((id) => [id, notionStock[id] === undefined ? '' : amount(notionStock[id])]),
       ),
     },
-    costs: yearly.costs.map(({ name, amount }, i) => ({ key: `${i}`, name, amount: amountText(amount) })),
+    costs: yearly.costs.map(({ name, amount: cost }, i) => ({ key: `${i}`, name, amount: amount(cost) })),
     threads: [
       { id: 'hand', work: 'hand', ...threadStock.hand },
       { id: 'machine', work: 'machine', ...threadStock.machine },
       ...otherThreads,
     ].map(({ id, work, name, metresPerReel, pricePerReel, soldAs = 'reel' }) => ({
-      ...{ id, work, name, metres: String(metresPerReel), price: amountText(pricePerReel), soldAs },
+      ...{ id, work, name, metres: plain(metresPerReel), price: amount(pricePerReel), soldAs },
     })),
     doubled: [...(settings.threadRules.doubled ?? [])],
     waxed: settings.threadRules.waxed ?? false,

@@ -1,8 +1,9 @@
 import { STITCHES, type StitchId } from '../../core/words/stitches.ts'
+import { writeNumber } from '../../core/words/typed-number.ts'
 import { Button } from '../parts/button.tsx'
 import { SelectField, TextField } from '../parts/field.tsx'
 import { Tick } from '../parts/tick.tsx'
-import { useTell } from '../workroom.tsx'
+import { useHouse, useTell } from '../workroom.tsx'
 import { Typing } from './fields.tsx'
 import type { Form, TypedThread, Usual } from './form.ts'
 
@@ -20,6 +21,7 @@ const DOUBLED: readonly StitchId[] = [
 
 /** The thread she sews with, what else is in the drawer, and her habits with it. */
 export function Threads({ form, usual }: { form: Form; usual: Usual }) {
+  const { reader } = useHouse()
   const tell = useTell()
   const { typed, set } = form
   const [hand, machine, ...others] = typed.threads
@@ -71,7 +73,7 @@ export function Threads({ form, usual }: { form: Form; usual: Usual }) {
               form={form}
               id={`density.${id}`}
               label={tell(`sew.stitch.${id}`)}
-              placeholder={String(usual.density[id])}
+              placeholder={writeNumber(usual.density[id], reader.locale)}
               at={`ways.density.${id}`}
             />
           ))}

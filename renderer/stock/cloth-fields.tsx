@@ -1,5 +1,6 @@
 import { printLength } from '../../core/words/length.ts'
 import type { Reader } from '../../core/words/say.ts'
+import { writeNumber } from '../../core/words/typed-number.ts'
 import type { InputOf } from '../../core/workroom.ts'
 import { WordHelp } from '../help/help.tsx'
 import { amountOf, amountText, numberOf } from '../parts/amount.ts'
@@ -18,12 +19,12 @@ type Given = InputOf<'cloth.add'>
 export function clothTexts(cloth: Cloth | undefined, { unit, locale }: Reader): ClothTexts {
   if (cloth === undefined) return EMPTY
   const { name, fibre, width, increment, warpShrinkage, weftShrinkage, priceMinor, currency } = cloth
-  const percent = (part: number) => String(Math.round(part * 10_000) / 100)
+  const percent = (part: number) => writeNumber(Math.round(part * 10_000) / 100, locale)
   return {
     ...{ name, fibre, charged: cloth.charged, supplier: cloth.supplier, leadDays: String(cloth.leadDays) },
     ...{ width: printLength(width, unit, locale), increment: printLength(increment, unit, locale) },
     ...{ warp: percent(warpShrinkage), weft: percent(weftShrinkage) },
-    price: amountText({ minor: priceMinor, currency }),
+    price: amountText({ minor: priceMinor, currency }, locale),
   }
 }
 

@@ -1,4 +1,5 @@
 import { printLength } from '../../core/words/length.ts'
+import { writeNumber } from '../../core/words/typed-number.ts'
 import { ActForm } from '../parts/acts.tsx'
 import { numberOf } from '../parts/amount.ts'
 import { TextField } from '../parts/field.tsx'
@@ -27,7 +28,7 @@ export function AmountForm({ soldBy, pack, label, keep, help, first, work, close
       ? ''
       : soldBy === 'metre'
         ? printLength(first, reader.unit, reader.locale)
-        : String(first)
+        : writeNumber(first, reader.locale)
   const { typed, field } = useTyped({ amount: printed })
   const amount = async () => {
     if (soldBy !== 'metre' || /^\s*0*[.,]?0*\s*$/.test(typed.amount)) return numberOf(typed.amount)

@@ -24,7 +24,7 @@ describe.runIf(hasBrowser)(`the life of a commission on screen${withoutBrowser}`
         commission: { dueDay: '2027-03-01', eventDay: '2027-03-14', note: 'for the spring market' },
       })
     await page.reload()
-    expect(await days.getByLabel('Worn on').inputValue()).toBe('2027-03-14')
+    expect(await days.getByLabel('Worn on').inputValue()).toBe('14/03/2027')
 
     await page.getByRole('button', { name: 'Call it off' }).click()
     await page.getByText('Nothing has been paid, and nothing is owed.').waitFor()

@@ -89,7 +89,7 @@ describe.runIf(hasBrowser)(`following the work on screen${withoutBrowser}`, () =
     await form.getByLabel('In short').fill('for the spring market')
     await form.getByRole('button', { name: 'Make it a commission' }).click()
     await page.getByRole('heading', { name: /^Commission C-\d{4}-002 for/ }).waitFor()
-    expect(await page.getByLabel('Due on').inputValue()).toBe('2027-03-01')
+    expect(await page.getByLabel('Due on').inputValue()).toBe('01/03/2027')
     await page.getByRole('link', { name: 'Commissions', exact: true }).click()
     const row = page.getByRole('row', { name: /^C-\d{4}-002/ })
     await row.getByText(/^the client: £[\d.]+ of the deposit is not paid$/).waitFor()

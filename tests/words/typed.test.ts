@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { dayOfNumber } from '../../core/words/dates.ts'
 import { LANGUAGES, localeOf, REGIONS } from '../../core/words/languages.ts'
 import { readMinutes } from '../../core/words/time.ts'
-import { readTypedDay, writeDay } from '../../core/words/typed-day.ts'
+import { formOfDay, readTypedDay, writeDay } from '../../core/words/typed-day.ts'
 import { readNumber, writeNumber } from '../../core/words/typed-number.ts'
 
 const LOCALES = LANGUAGES.flatMap((language) => REGIONS[language].map((region) => localeOf(language, region)))
@@ -36,6 +36,10 @@ describe('a day as typed', () => {
       )
     },
   )
+
+  test('is asked for in its form', () => {
+    expect([formOfDay('de-DE', 'TMJ'), formOfDay('en-US', 'dmy')]).toEqual(['TT.MM.JJJJ', 'mm/dd/yyyy'])
+  })
 
   test('is read back as it is written, everywhere', () => {
     fc.assert(

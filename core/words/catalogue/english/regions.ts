@@ -13,6 +13,8 @@ export const regions = {
   'begin.term.deposit': 'Work begins when the deposit has come in.',
   'begin.term.brought':
     'Cloth you bring is washed and cut with the same care as ours, but its faults, its shrinking and its running short are not ours to make good.',
-  'day.form': 'Such as {example}.',
+  'refusal.number.typed': 'No number can be read here. Write it without thousands marks, such as {example}.',
+  'day.letters': 'dmy',
+  'day.pick': 'Choose from the calendar',
   'refusal.date.typed': '“{text}” is no day that can be read. Write it like {example}.',
 } as const

@@ -17,6 +17,8 @@ export const regions: Translated<typeof english> = {
   'begin.term.deposit': 'Die Arbeit beginnt, wenn die Anzahlung eingegangen ist.',
   'begin.term.brought':
     'Mitgebrachter Stoff wird so sorgfältig gewaschen und zugeschnitten wie unser eigener; für seine Fehler, seinen Einlauf und dafür, dass er nicht reicht, stehen wir nicht ein.',
-  'day.form': 'Etwa {example}.',
+  'refusal.number.typed': 'Hier lässt sich keine Zahl lesen. Ohne Tausenderpunkt schreiben, etwa {example}.',
+  'day.letters': 'TMJ',
+  'day.pick': 'Im Kalender wählen',
   'refusal.date.typed': '„{text}“ lässt sich nicht als Tag lesen. So schreiben: {example}.',
 }

@@ -1,5 +1,6 @@
 import type { english } from './english.ts'
 import { care } from './german/care.ts'
+import { cautions } from './german/cautions.ts'
 import { choices } from './german/choices.ts'
 import { cloths } from './german/cloths.ts'
 import { commissionLife } from './german/commission-life.ts'
@@ -9,6 +10,7 @@ import { faults } from './german/faults.ts'
 import { fittings } from './german/fittings.ts'
 import { following } from './german/following.ts'
 import { garments } from './german/garments.ts'
+import { help } from './german/help.ts'
 import { house } from './german/house.ts'
 import { lay } from './german/lay.ts'
 import { lengthsAndMoney } from './german/lengths-and-money.ts'
@@ -22,6 +24,7 @@ import { pattern } from './german/pattern.ts'
 import { price } from './german/price.ts'
 import { quote } from './german/quote.ts'
 import { regions } from './german/regions.ts'
+import { rooms } from './german/rooms.ts'
 import { safekeeping } from './german/safekeeping.ts'
 import { screen } from './german/screen.ts'
 import { selling } from './german/selling.ts'
@@ -29,8 +32,10 @@ import { settings } from './german/settings.ts'
 import { sew } from './german/sew.ts'
 import { shell } from './german/shell.ts'
 import { shopping } from './german/shopping.ts'
+import { start } from './german/start.ts'
 import { stockAndMoney } from './german/stock-and-money.ts'
 import { stockRoom } from './german/stock-room.ts'
+import { table } from './german/table.ts'
 import { takingOut } from './german/taking-out.ts'
 import { times } from './german/times.ts'
 import { today } from './german/today.ts'
@@ -73,4 +78,9 @@ export const german: Translated<typeof english> = {
   ...commissionLife,
   ...fittings,
   ...following,
+  ...cautions,
+  ...help,
+  ...rooms,
+  ...start,
+  ...table,
 }

@@ -30,7 +30,6 @@ export const following: Translated<typeof english> = {
   'bin.about':
     'Notizen, Bilder, Anproben und eingetragene Zeiten, die in den letzten {days} Tagen weggenommen wurden. Danach verlassen sie diese Liste. Gelöscht wird nichts: Was weggenommen ist, bleibt unsichtbar im Buch, bis der Kunde vergessen wird.',
   'bin.none': 'In den letzten {days} Tagen wurde nichts weggenommen.',
-  'bin.back': 'Zurück zu heute',
   'bin.what': 'Was',
   'bin.of': 'Auftrag',
   'bin.when': 'Weggenommen',

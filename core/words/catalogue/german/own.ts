@@ -114,7 +114,6 @@ export const own: Translated<typeof english> = {
   'own.screen.write': 'In eine Datei schreiben',
   'own.screen.read': 'Aus einer Datei lesen',
   'own.screen.file': 'Datei eines Schnitts',
-  'own.screen.back': 'Zurück zum Angebotstisch',
   'own.screen.noBody': 'Zum Probieren jemanden wählen, dessen Maße im Buch stehen.',
   'own.screen.faults': 'Noch nicht in Ordnung: {count}.',
   'own.screen.tight': 'Es lässt sich nähen, ist aber zu eng; Stellen: {count}.',

@@ -198,17 +198,6 @@ export const paper: Translated<typeof english> = {
   'paper.cutting.offcuts': 'Zu erwartende Reste',
   'paper.cutting.offcut': '{across} × {along} {unit} (quer × längs), ab {place} mm',
   'paper.cutting.noOffcuts': 'Nichts, was groß genug zum Aufheben wäre.',
-  'paper.caution.title': 'Vorsicht',
-  'paper.caution.needles':
-    'Steck- und Nähnadeln vorher und nachher zählen; noch einmal danach sehen, bevor das Stück anprobiert oder verschickt wird.',
-  'paper.caution.iron':
-    'Ein heißes Bügeleisen nie allein lassen und die Hitze an einem Rest desselben Stoffs probieren.',
-  'paper.caution.blades':
-    'Scheren und Rollschneider: von der Hand weg schneiden und die Klinge bei jedem Weglegen schließen.',
-  'paper.caution.pins':
-    'Jede Stecknadel aus der Schnittlinie nehmen, bevor die Klinge hinkommt, und am Ende die Nadeln zählen.',
-  'paper.caution.dust': 'Alter oder ungewaschener Stoff staubt: erst waschen und lüften.',
-  'paper.caution.localRules': 'Örtliche Vorschriften und die geprüfte Praxis entscheiden.',
   'paper.quote.title': 'Angebot',
   'paper.quote.for': 'Für',
   'paper.quote.number': 'Nummer',

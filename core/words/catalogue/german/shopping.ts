@@ -4,8 +4,6 @@ import type { Translated } from '../translated.ts'
 /** What is to be ordered for open work, and the drawer of threads and notions. */
 export const shopping: Translated<typeof english> = {
   'shopping.title': 'Einkaufsliste',
-  'shopping.to': 'Einkaufsliste',
-  'shopping.back': 'Zu den Stoffen',
   'shopping.print': 'Liste drucken',
   'shopping.copy': 'Als Text kopieren',
   'shopping.copied': 'Die Liste ist kopiert. In einen Brief an das Geschäft einfügen.',

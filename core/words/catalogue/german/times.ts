@@ -6,7 +6,6 @@ export const times: Translated<typeof english> = {
   'refusal.metres.unreadable':
     '„{text}“ lässt sich nicht als Meterzahl lesen. 85 oder 85,5 schreiben oder leer lassen.',
   'times.title': 'Die eigenen Zeiten',
-  'times.back': 'Zurück zur Werkstatt',
   'times.per.metre': 'je Meter',
   'times.per.squareMetre': 'je Quadratmeter',
   'times.per.piece': 'je Teil',
@@ -127,7 +126,6 @@ export const times: Translated<typeof english> = {
   'times.took.machineThread': 'Maschinengarn, m',
   'times.took.keep': 'Aufschreiben',
   'times.accounts.title': 'Was herauskam',
-  'times.accounts.back': 'Zurück zu den Aufträgen',
   'times.accounts.none':
     'Noch ist nichts übergeben. Wenn Arbeit hinausgeht, bei ihrem Auftrag „Übergeben“ drücken.',
   'times.accounts.none.then':

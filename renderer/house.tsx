@@ -1,6 +1,7 @@
 import { type ReactNode, useState } from 'react'
 import { keyOfPlace } from '../core/words/keys.ts'
 import { PLACES, whereIs } from '../core/words/places.ts'
+import type { Reader } from '../core/words/say.ts'
 import type { Workroom } from './bridge/ask.ts'
 import { Find } from './find/find.tsx'
 import { Doing } from './head/doing.tsx'
@@ -36,9 +37,9 @@ import { UndoProvider, useUndoing } from './undo/undoing.tsx'
 import { HouseProvider, useHouse, useQuery, useTell } from './workroom.tsx'
 
 /** The planner: its head with the rooms, and the room the maker is in. */
-export function House({ workroom }: { workroom: Workroom }) {
+export function House({ workroom, first }: { workroom: Workroom; first: Reader }) {
   return (
-    <HouseProvider workroom={workroom}>
+    <HouseProvider workroom={workroom} first={first}>
       <UndoProvider>
         <Rooms />
       </UndoProvider>

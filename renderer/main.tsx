@@ -19,6 +19,8 @@ import { Workroom } from './bridge/ask.ts'
 import type { Bridge } from './bridge/bridge.ts'
 import { browserBridge } from './bridge/browser.ts'
 import { House } from './house.tsx'
+import { machineLocale } from './parts/machine-locale.ts'
+import { readerFor } from './reader.ts'
 import { fetchRooms } from './rooms/later.tsx'
 import { NoKey } from './rooms/no-key.tsx'
 
@@ -30,8 +32,15 @@ declare global {
 }
 
 const root = createRoot(document.getElementById('planner')!)
+const first = await readerFor({ locale: machineLocale(), unit: 'cm' })
 const bridge = window.ellwand ?? (await browserBridge())
 root.render(
-  <StrictMode>{bridge === undefined ? <NoKey /> : <House workroom={new Workroom(bridge)} />}</StrictMode>,
+  <StrictMode>
+    {bridge === undefined ? (
+      <NoKey reader={first} />
+    ) : (
+      <House workroom={new Workroom(bridge)} first={first} />
+    )}
+  </StrictMode>,
 )
 if (bridge !== undefined) fetchRooms()

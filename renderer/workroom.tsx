@@ -1,10 +1,10 @@
 import { createContext, type ReactNode, useCallback, useContext, useEffect, useState } from 'react'
-import { readerIn } from '../core/words/languages.ts'
 import { type PhraseCode, type PhraseValue, phrase } from '../core/words/phrase.ts'
 import { type Reader, say } from '../core/words/say.ts'
 import type { InputOf, OutputOf, RequestName } from '../core/workroom.ts'
 import { Refused, type Workroom } from './bridge/ask.ts'
 import { machineLocale } from './parts/machine-locale.ts'
+import { readerFor } from './reader.ts'
 
 type House = {
   workroom: Workroom
@@ -20,21 +20,29 @@ type House = {
 }
 const HouseContext = createContext<House | undefined>(undefined)
 
+type Props = {
+  workroom: Workroom
+  /** Who reads until the settings say so or otherwise. */
+  first: Reader
+  children: ReactNode
+}
+
 /** Gives every screen the workroom and the reader that the workroom's settings make. */
-export function HouseProvider({ workroom, children }: { workroom: Workroom; children: ReactNode }) {
-  const [reader, setReader] = useState<Reader>(() => readerIn({ locale: machineLocale(), unit: 'cm' }))
+export function HouseProvider({ workroom, first, children }: Props) {
+  const [reader, setReader] = useState(first)
   const [kept] = useState(() => new Map<string, unknown>())
   const [turn, setTurn] = useState(0)
   const changed = useCallback(() => setTurn((n) => n + 1), [])
   const refresh = useCallback(() => {
-    void workroom.ask('settings.get', {}).then(({ settings, revision }) => {
+    void workroom.ask('settings.get', {}).then(async ({ settings, revision }) => {
       // Until she has said anything, the machine's language is the best guess at hers.
       const locale = revision === 0 ? machineLocale() : settings.letterhead.locale
-      setReader(readerIn({ ...settings.letterhead, locale }))
+      setReader(await readerFor({ ...settings.letterhead, locale }))
     })
   }, [workroom])
   useEffect(refresh, [refresh])
-  const speak = useCallback((locale: string) => setReader(({ unit }) => readerIn({ locale, unit })), [])
+  const { unit } = reader
+  const speak = useCallback((locale: string) => void readerFor({ locale, unit }).then(setReader), [unit])
   useEffect(() => {
     document.documentElement.lang = reader.locale
   }, [reader.locale])

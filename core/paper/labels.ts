@@ -1,6 +1,6 @@
 import type { Letterhead } from '../quote/types.ts'
 import type { Day } from '../words/dates.ts'
-import { readerIn } from '../words/languages.ts'
+import { readerIn } from '../words/readers.ts'
 import { say } from '../words/say.ts'
 import { layPages } from './flow.ts'
 import type { Label } from './label-rows.ts'

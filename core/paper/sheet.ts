@@ -1,7 +1,7 @@
 import type { Letterhead, QuoteLine, QuoteSnapshot } from '../quote/types.ts'
 import type { Day } from '../words/dates.ts'
-import { readerIn } from '../words/languages.ts'
 import { type Phrase, type PhraseCode, type PhraseValue, phrase } from '../words/phrase.ts'
+import { readerIn } from '../words/readers.ts'
 import { refusingAt } from '../words/refusal.ts'
 import { type Reader, say } from '../words/say.ts'
 import type { Block } from './block.ts'

@@ -1,6 +1,6 @@
 import type { Letterhead } from '../quote/types.ts'
-import { english } from '../words/catalogue/english.ts'
 import { PLACES } from '../words/places.ts'
+import { readerIn } from '../words/readers.ts'
 import type { Block } from './block.ts'
 import { layPages } from './flow.ts'
 import type { PaperDocument } from './page.ts'
@@ -12,7 +12,7 @@ const SAFE = ['copies', 'away', 'hands'] as const
 
 /** One page to lie beside the keyboard in the first hour: the way to a first quote, the places, and what keeps it safe. */
 export function startGuide(letterhead: Letterhead): PaperDocument {
-  const tell = tellerOf({ locale: letterhead.locale, unit: letterhead.unit, catalogue: english })
+  const tell = tellerOf(readerIn(letterhead))
   const heading = (words: string): Block => ({ kind: 'heading', level: 2, words })
   const blocks: Block[] = [
     { kind: 'heading', level: 1, words: tell('start.title') },

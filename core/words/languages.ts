@@ -1,11 +1,5 @@
-import { english } from './catalogue/english.ts'
-import { german } from './catalogue/german.ts'
-import type { Reader } from './say.ts'
-
-const CATALOGUES = { en: english, de: german } as const
-
 /** The languages the planner speaks, by their ISO 639 codes. */
-export const LANGUAGES = ['en', 'de'] as const satisfies readonly (keyof typeof CATALOGUES)[]
+export const LANGUAGES = ['en', 'de'] as const
 export type Language = (typeof LANGUAGES)[number]
 
 /** The regions whose way of writing days, numbers and amounts may be chosen with each language (ISO 3166-1). */
@@ -32,9 +26,3 @@ export function regionOf(locale: string): string {
 export function localeOf(language: Language, region: string): string {
   return `${language}-${REGIONS[language].includes(region) ? region : REGIONS[language][0]}`
 }
-
-/** Who reads in a locale, such as `de-AT`, with lengths in a unit. */
-export const readerIn = ({ locale, unit }: Pick<Reader, 'locale' | 'unit'>): Reader => ({
-  ...{ locale, unit },
-  catalogue: CATALOGUES[languageOf(locale)],
-})

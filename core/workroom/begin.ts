@@ -1,7 +1,8 @@
 import type { WorkroomSettings } from '../quote/settings.ts'
-import { readerIn, regionOf } from '../words/languages.ts'
+import { regionOf } from '../words/languages.ts'
 import { type Money, shareOf } from '../words/money.ts'
 import { phrase } from '../words/phrase.ts'
+import { readerIn } from '../words/readers.ts'
 import { say } from '../words/say.ts'
 import { DEFAULT_SETTINGS } from './default-settings.ts'
 

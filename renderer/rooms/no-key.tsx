@@ -1,16 +1,12 @@
-import { readerIn } from '../../core/words/languages.ts'
 import { phrase } from '../../core/words/phrase.ts'
-import { say } from '../../core/words/say.ts'
-import { machineLocale } from '../parts/machine-locale.ts'
+import { type Reader, say } from '../../core/words/say.ts'
 
 /** What a page shows that was opened without its key. */
-export function NoKey() {
+export function NoKey({ reader }: { reader: Reader }) {
   return (
     <main className="narrow stack">
       <h1>Ellwand</h1>
-      <p className="sheet">
-        {say(phrase('screen.noKey'), readerIn({ locale: machineLocale(), unit: 'cm' }))}
-      </p>
+      <p className="sheet">{say(phrase('screen.noKey'), reader)}</p>
     </main>
   )
 }

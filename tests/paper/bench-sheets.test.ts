@@ -55,8 +55,10 @@ describe.each(makers)('the %s', (_, make) => {
       const document = make(sheetOf(option))
       for (const page of document.pages) {
         const outside = outsideMargins(page, document.paper)
-        expect(outside.at(-1)).toMatch(/^(Page|Seite) \d+ of \d+$/)
-        expect(outside.slice(0, -1).join('')).toMatch(/^(Work order|Cutting sheet) C-2026-031/)
+        expect(outside.at(-1)).toMatch(/^(Page \d+ of|Seite \d+ von) \d+$/)
+        expect(outside.slice(0, -1).join('')).toMatch(
+          /^(Work order|Cutting sheet|Arbeitsblatt|Zuschneideblatt) C-2026-031/,
+        )
       }
     },
   )

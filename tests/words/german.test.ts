@@ -3,8 +3,9 @@ import { resolve } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { english } from '../../core/words/catalogue/english.ts'
 import { german } from '../../core/words/catalogue/german.ts'
-import { isSpoken, languageOf, localeOf, readerIn, regionOf } from '../../core/words/languages.ts'
+import { isSpoken, languageOf, localeOf, regionOf } from '../../core/words/languages.ts'
 import { type PhraseCode, phrase } from '../../core/words/phrase.ts'
+import { readerIn } from '../../core/words/readers.ts'
 import { say } from '../../core/words/say.ts'
 import { begunIn } from '../../core/workroom/begin.ts'
 
@@ -35,9 +36,11 @@ describe('the German catalogue', () => {
   })
 
   test('has no English left in it', () => {
-    const left = CODES.filter((code) => ONLY_ENGLISH.test(german[code].replace(/\{\w+\}/g, '')))
+    // The title of an English book.
+    const read = CODES.filter((code) => code !== 'help.source.workwoman')
+    const left = read.filter((code) => ONLY_ENGLISH.test(german[code].replace(/\{\w+\}/g, '')))
     expect(left.map((code) => `${code}: ${german[code]}`)).toEqual([])
-    const same = CODES.filter((code) => german[code] === english[code] && english[code].split(' ').length > 3)
+    const same = read.filter((code) => german[code] === english[code] && english[code].split(' ').length > 3)
     expect(same.filter((code) => /[a-z]{4}/.test(german[code].replace(/\{\w+\}/g, '')))).toEqual([])
   })
 

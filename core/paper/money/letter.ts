@@ -1,6 +1,6 @@
 import type { Letterhead } from '../../quote/types.ts'
-import { readerIn } from '../../words/languages.ts'
 import { type Money, printMoney } from '../../words/money.ts'
+import { readerIn } from '../../words/readers.ts'
 import { refusingAt } from '../../words/refusal.ts'
 import type { Reader } from '../../words/say.ts'
 import type { Block } from '../block.ts'

@@ -42,7 +42,7 @@ import { today } from './english/today.ts'
 /**
  * Every sentence, name and label of the planner in English: the one place where words for a person stand, one
  * file a room. A `{name}` is filled by `say`. A translation is one more folder of this shape, joined
- * beside it and named in `languages.ts`. Codes are
+ * beside it and named in `languages.ts`, `readers.ts` and `renderer/reader.ts`. Codes are
  * `section.subject.detail`; what refuses something begins with `refusal.`.
  */
 export const english = {

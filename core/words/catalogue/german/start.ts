@@ -27,7 +27,7 @@ export const start: Translated<typeof english> = {
     'Angebotstisch: für wen, welches Stück, aus welchem Stoff. Rechts stehen Preis, Stoff, Stunden und der Tag, der sich versprechen lässt; Als Angebot speichern und drucken.',
   'start.step.accept': 'Der Kunde sagt ja',
   'start.step.accept.how':
-    'Auf dem Angebot: Der Kunde nimmt an. Dann ist es ein Auftrag: mit Arbeitsauftrag, Schnittblatt, Schritten zum Abhaken und seinem Tag.',
+    'Auf dem Angebot: Der Kunde nimmt an. Dann ist es ein Auftrag: mit Arbeitsblatt, Zuschneideblatt, Schritten zum Abhaken und seinem Tag.',
   'start.places': 'Die Orte',
   'start.place.today': 'Was als Nächstes kommt, was spät ist, wer kommt, was eintrifft, wer anzurufen ist.',
   'start.place.desk': 'Was ein Stück braucht und kostet, und Angebote; eigene Stücke.',

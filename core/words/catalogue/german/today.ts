@@ -139,7 +139,7 @@ export const today: Translated<typeof english> = {
   'people.away.removeFor': 'Zurücknehmen: {days}',
   'people.away.noDay': 'Den ersten und den letzten freien Tag angeben.',
   'find.label': 'Suchen',
-  'find.placeholder': 'Suchen (Taste /)',
+  'find.placeholder': 'Suchen oder tun ({key})',
   'find.results': 'Gefunden',
   'find.none': 'Nirgends steht „{text}“.',
   'find.count.one': 'Ein Treffer. Pfeil nach unten führt hin.',

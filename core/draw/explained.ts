@@ -11,8 +11,14 @@ import { around } from './letters.ts'
  */
 export function drawExplained(word: ExplainedWord, label: string, scale = 0.7): Drawing {
   const items: DrawItem[] = WORDS[word]
-  return { box: around(items, scale), scale, items, label }
+  const { x, y, width, height } = around(items, scale)
+  const edge = EDGE / scale
+  const box = { x: x - edge, y: y - edge, width: width + 2 * edge, height: height + 2 * edge }
+  return { box, scale, items, label }
 }
+
+/** So much is left round the drawing for the weight of its lines, mm of the sheet. */
+const EDGE = 0.5
 
 type Pair = readonly [x: number, y: number]
 const point = ([x, y]: Pair): Point => ({ x, y })
@@ -109,13 +115,16 @@ const WORDS = {
     drawn('cut', oval([76, 40], 2.4, 2.4), open([9, 40], [14, 40])),
   ],
   pleats: [
-    drawn('cut', open([0, 50], [24, 50], [10, 47], [38, 47], [24, 44], [56, 44])),
-    drawn('cut', open([0, 24], [18, 24], [8, 21], [28, 21], [28, 21], [48, 21], [38, 24], [56, 24])),
+    drawn('cut', open([0, 60], [24, 60], [12, 54], [48, 60], [36, 54], [72, 60], [60, 54], [84, 58])),
     drawn(
       'cut',
-      open(...Array.from({ length: 57 }, (_, x): Pair => [x, 2 - 5 * Math.cos((x * Math.PI) / 4)])),
+      open([0, 32], [22, 32], [12, 39], [36, 39], [26, 32], [58, 32], [48, 39], [72, 39], [62, 32], [84, 32]),
     ),
-    drawn('tape', open([0, 9], [56, 9])),
+    drawn(
+      'cut',
+      open(...Array.from({ length: 85 }, (_, x): Pair => [x, 6 - 7 * Math.cos((x * Math.PI) / 6)])),
+    ),
+    drawn('tape', open([0, 15], [84, 15])),
   ],
   lining: [
     cloth(closed([10, 0], [60, 0], [60, 56], [10, 56])),
@@ -146,26 +155,24 @@ const WORDS = {
     drawn('dimension', open([70, 26], [78, 26])),
   ],
   seams: [
-    drawn('cut', open([0, 46], [20, 46], [20, 54], [8, 56]), open([42, 46], [22, 46], [22, 54], [34, 56])),
-    drawn('tape', open([17, 49], [25, 49])),
+    drawn('cut', open([0, 10], [15, 10], [15, 14], [4, 14]), open([33, 10], [18, 10], [18, 14], [29, 14])),
+    drawn('tape', open([12, 12], [21, 12])),
     drawn(
       'cut',
-      open([52, 46], [72, 46], [72, 52], [60, 52]),
-      open([96, 46], [74, 46], [74, 56], [56, 56], [56, 49], [60, 49]),
+      open([42, 10], [57, 10], [57, 15], [50, 15]),
+      open([75, 10], [60, 10], [60, 19], [45, 19], [45, 13], [50, 13]),
     ),
-    drawn('tape', open([69, 49], [77, 49]), open([58, 43], [58, 59])),
-    drawn('cut', open([0, 14], [20, 14], [20, 22]), open([42, 14], [22, 14], [22, 22])),
-    drawn('tape', open([17, 17], [25, 17])),
-    drawn('sew', open(...Array.from({ length: 9 }, (_, i): Pair => [i % 2 === 0 ? 17 : 25, 19 + i * 0.6]))),
+    drawn('tape', open([54, 12], [63, 12]), open([47, 6], [47, 23])),
+    drawn('cut', open([84, 10], [99, 10], [99, 26]), open([117, 10], [102, 10], [102, 26])),
+    drawn('tape', open([96, 13], [105, 13]), ...[16, 19, 22, 25].map((y) => open([97, y], [104, y + 3]))),
   ],
   hems: [
-    drawn('cut', open([0, 52], [34, 52], [34, 46], [14, 46], [14, 49], [30, 49])),
-    drawn('tape', open([15.5, 43], [15.5, 55])),
-    drawn('cut', open([50, 52], [80, 52], ...turned([80, 49], 4, 3, 90, -150))),
-    drawn('tape', open([75, 44], [80, 55], [84, 44])),
-    drawn('cut', open([0, 18], [36, 18], [36, 22])),
-    drawn('tape', open([36, 22], [37.5, 22], [37.5, 14], [10, 14], [10, 16], [14, 16])),
-    drawn('sew', open([12, 11], [12, 21])),
+    drawn('cut', open([0, 18], [30, 18], [30, 8], [8, 8], [8, 13], [26, 13])),
+    drawn('tape', open([10, 4], [10, 22])),
+    drawn('cut', open([42, 18], [64, 18], ...turned([64, 13], 6, 5, 90, -200))),
+    drawn('tape', ...[54, 58, 62].map((x) => open([x, 5], [x + 4, 21]))),
+    drawn('cut', open([84, 18], [114, 18], [114, 14], [106, 14])),
+    drawn('tape', open([106, 12], [113, 12], [113, 7], [90, 7], [90, 11], [97, 11]), open([92, 3], [92, 22])),
   ],
   tucks: [
     cloth(box(0, 0, 62, 56)),
@@ -204,3 +211,4 @@ const WORDS = {
 
 /** Every word of the trade that has a drawing. */
 export type ExplainedWord = keyof typeof WORDS
+export const EXPLAINED_WORDS = Object.keys(WORDS) as ExplainedWord[]

@@ -1,5 +1,6 @@
 import { say } from '../../core/words/say.ts'
 import type { InputOf } from '../../core/workroom.ts'
+import { WordHelp } from '../help/help.tsx'
 import { SelectField } from '../parts/field.tsx'
 import { Millimetres } from '../parts/millimetres.tsx'
 import { Tick } from '../parts/tick.tsx'
@@ -25,6 +26,7 @@ export function ExtrasForm({ estimate, extras, onChange }: Props) {
       <div className="stack">
         <SelectField
           label={tell('screen.extra.tucks')}
+          mark={<WordHelp word="tucks" />}
           value={String(tucks.count)}
           onChange={(count) => onChange({ ...extras, growthTucks: { ...tucks, count: Number(count) } })}
           options={COUNTS.map((count) => ({ id: String(count), name: String(count) }))}
@@ -39,6 +41,7 @@ export function ExtrasForm({ estimate, extras, onChange }: Props) {
         )}
         <Millimetres
           label={tell('screen.extra.inlay')}
+          mark={<WordHelp word="inlay" />}
           value={inlay}
           onChange={(mm) => onChange({ ...extras, inlay: mm })}
         />

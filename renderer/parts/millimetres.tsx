@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { type ReactNode, useState } from 'react'
 import { printLength, readLength } from '../../core/words/length.ts'
 import { useHouse, useTell } from '../workroom.tsx'
 import { TextField } from './field.tsx'
@@ -8,10 +8,12 @@ export function Millimetres({
   label,
   value,
   onChange,
+  mark,
 }: {
   label: string
   value: number
   onChange: (mm: number) => void
+  mark?: ReactNode
 }) {
   const { reader } = useHouse()
   const tell = useTell()
@@ -20,6 +22,7 @@ export function Millimetres({
   return (
     <TextField
       label={label}
+      mark={mark}
       value={text}
       wrong={wrong}
       onChange={(next) => {

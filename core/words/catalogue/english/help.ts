@@ -46,7 +46,7 @@ export const help = {
     'The fullness says how many lengths of cloth go into one. A rule of old takes up three threads of the cloth and misses four.',
   'help.pleats': 'Pleats',
   'help.pleats.what':
-    'Folds laid before they are sewn. From above: knife pleats all one way, box pleats by twos away from each other, cartridge pleats as round tubes sewn by their crests.',
+    'Folds laid before they are sewn. Seen from above: knife pleats all one way, box pleats by twos away from each other, cartridge pleats as round tubes sewn by their crests.',
   'help.pleats.why':
     'They take up more cloth in less room than gathers, and hang in the same lines at every wearing.',
   'help.lining': 'Lining',
@@ -67,12 +67,12 @@ export const help = {
     'Breathing, sitting and raising an arm need room, and so does whatever is worn beneath. Without an opening the garment also has to go on.',
   'help.seams': 'Kinds of seams',
   'help.seams.what':
-    'Open: the allowances are pressed apart. Felled: one is folded over the other and sewn down. Overcast: the raw edges are sewn over, below.',
+    'Open: the allowances are pressed apart. Felled: one is folded over the other and sewn down. Overcast: the raw edges are sewn over.',
   'help.seams.why':
     'A felled seam has no raw edge, lies flat and outlasts washing; it costs a second row of stitches. Seams no one sees may be sewn by machine.',
   'help.hems': 'Kinds of hems',
   'help.hems.what':
-    'Turned twice, so that the raw edge lies inside; rolled, on fine cloth; faced with a strip, below, where the edge is much curved.',
+    'Turned twice, so that the raw edge lies inside; rolled, on fine cloth; faced with a strip, where the edge is much curved.',
   'help.hems.why':
     'A deep hem puckers on a curve. On linen the first turning is narrow, 2 mm at most, and the second as deep again.',
   'help.tucks': 'Growth tucks',

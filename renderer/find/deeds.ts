@@ -82,8 +82,12 @@ export function useDeedsOn(): DeedOn[] {
   const show = useShown()
   const { start } = useRunning()
   const aside = tell('find.kind.deed')
+  /** Several deeds ask for the same commission at once. */
+  const asked = new Map<string, Promise<OutputOf<'commission.get'>>>()
   const garmentsOf = async ({ id }: Hit) => {
-    const { commission } = await workroom.ask('commission.get', { id })
+    const asking = asked.get(id) ?? workroom.ask('commission.get', { id })
+    asked.set(id, asking)
+    const { commission } = await asking
     return { ...commission, garments: commission.state === 'cancelled' ? [] : commission.garments }
   }
   return [

@@ -46,7 +46,7 @@ export function useOffers(text: string, inside: boolean): Offers | undefined {
       const hits = await find(asked)
       const found = hits.map((hit) => offerOf(hit, tell(`find.kind.${hit.kind}`)))
       if (asked === '') return { text: asked, first: [], found, after: [] }
-      const [called, after] = await Promise.all([wished(asked, on, find), doneWith(hits.slice(0, 1), on)])
+      const [called, after] = await Promise.all([wished(asked, on, find), doneWith(firstOfKinds(hits), on)])
       const first = [...calledFor(asked, deeds), ...called].slice(0, MOST)
       return {
         text: asked,
@@ -93,6 +93,10 @@ const doneWith = async (hits: readonly Hit[], deedsOn: readonly DeedOn[]): Promi
   )
   return (await Promise.all(offers)).flat()
 }
+
+/** The best of each kind. */
+const firstOfKinds = (hits: readonly Hit[]): Hit[] =>
+  hits.filter(({ kind }, i) => hits.findIndex((one) => one.kind === kind) === i)
 
 const asHit = (one: Omit<Hit, 'excerpt'>): Hit => ({ ...one, excerpt: '' })
 

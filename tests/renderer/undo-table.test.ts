@@ -5,6 +5,7 @@ import { requests } from '../../core/workroom.ts'
 import { WAYS } from '../../renderer/undo/acts.ts'
 import { ANOTHER_BOOK, FINAL } from '../../renderer/undo/final.ts'
 import type { Ask } from '../../renderer/undo/way.ts'
+import { agreedWork, type FollowedCommission } from '../support/agreed-work.ts'
 import { workroom } from '../support/store.ts'
 
 /** Commands by which nothing of the maker's book is altered that she could want back. */
@@ -27,7 +28,7 @@ test('what can be undone has a name', () => {
 
 /** Asks as the screens do, and takes back what was done as they do. */
 async function doneAndUndone(
-  { done }: ReturnType<typeof workroom>,
+  { done }: Pick<ReturnType<typeof workroom>, 'done'>,
   name: RequestName,
   payload: Record<string, unknown>,
 ): Promise<void> {
@@ -88,5 +89,57 @@ test('what puts the old state in its place again leaves it as it was', async () 
   await doneAndUndone(house, 'person.add', { name: 'Odo', skills: ['cutting'], week: [9, 0, 0, 0, 0, 0, 0] })
   await doneAndUndone(house, 'away.add', { from: '2026-05-01', to: '2026-05-02' })
   await doneAndUndone(house, 'supply.count', { supply: 'thread:hand', amount: 40 })
+  expect(await seen()).toEqual(before)
+})
+
+test('of a commission too: its steps, days, notes, times, fittings, cloth, and how it ends', async () => {
+  const house = await agreedWork()
+  const { done, accepted, cloth } = house
+  type Row = { id: string; revision: number }
+  const { length } = await done<{ length: Row }>('stock.add', { clothId: cloth.id, length: '9 m' })
+  const { id, garments } = await accepted({ dueDay: '2026-06-01' })
+  const commissionId = id
+  const steps = garments[0]!.steps
+  const { note } = await done<{ note: Row }>('note.add', { commissionId, text: 'neck closer' })
+  const { time } = await done<{ time: Row }>('time.log', { stepIds: [steps[0]!.id], minutes: 30 })
+  const { fitting } = await done<{ fitting: Row }>('fitting.add', { commissionId, day: '2026-04-01' })
+  const commission = async () =>
+    (await done<{ commission: FollowedCommission }>('commission.get', { id })).commission
+  const bare = (rows: readonly object[]) => rows.map((row) => ({ ...row, revision: 0 }))
+  const seen = async () => {
+    const { notes } = await done<{ notes: object[] }>('notes.list', { commissionId })
+    const { times } = await done<{ times: object[] }>('times.list', { commissionId })
+    const { fittings } = await done<{ fittings: object[] }>('fittings.list', { commissionId })
+    const { lengths } = await done<{ lengths: object[] }>('stock.list', {})
+    const { garments: made, ...row } = await commission()
+    return {
+      ...{ ...row, revision: 0, lengths: bare(lengths), notes: bare(notes), times: bare(times) },
+      ...{ fittings: bare(fittings), ticked: made[0]!.steps.map(({ doneAt }) => doneAt !== null) },
+    }
+  }
+  const before = await seen()
+  expect(JSON.stringify(before.lengths)).toContain(garments[0]!.id)
+  const now = async (of: Row, list: string, key: string) => {
+    const rows = (await done<Record<string, Row[]>>(list, { commissionId }))[key]!
+    return { id: of.id, revision: rows.find((row) => row.id === of.id)!.revision }
+  }
+  const itself = async () => ({ id, revision: (await commission()).revision })
+  await doneAndUndone(house, 'note.change', { ...(await now(note, 'notes.list', 'notes')), text: 'wider' })
+  await doneAndUndone(house, 'note.remove', await now(note, 'notes.list', 'notes'))
+  // Once more, now that it was taken off and put back.
+  await doneAndUndone(house, 'note.change', { ...(await now(note, 'notes.list', 'notes')), text: 'wider' })
+  await doneAndUndone(house, 'time.change', { ...(await now(time, 'times.list', 'times')), minutes: 90 })
+  await doneAndUndone(house, 'time.setAside', await now(time, 'times.list', 'times'))
+  await doneAndUndone(house, 'time.remove', await now(time, 'times.list', 'times'))
+  await doneAndUndone(house, 'fitting.move', {
+    ...{ ...(await now(fitting, 'fittings.list', 'fittings')), day: '2026-04-09', time: '14:30' },
+  })
+  await doneAndUndone(house, 'fitting.remove', await now(fitting, 'fittings.list', 'fittings'))
+  await doneAndUndone(house, 'commission.change', { ...(await itself()), dueDay: null, note: 'for the fair' })
+  await doneAndUndone(house, 'stock.release', { id: length.id, garmentId: garments[0]!.id })
+  await doneAndUndone(house, 'step.tick', { id: steps[0]!.id })
+  await doneAndUndone(house, 'stage.tick', { garmentId: garments[0]!.id, stage: 'sew' })
+  await doneAndUndone(house, 'commission.deliver', await itself())
+  await doneAndUndone(house, 'commission.cancel', await itself())
   expect(await seen()).toEqual(before)
 })

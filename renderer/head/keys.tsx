@@ -56,14 +56,10 @@ const isTyping = (at: Element): boolean =>
   at.closest('textarea, select, [contenteditable]') !== null ||
   (at instanceof HTMLInputElement && !NOT_TYPED.includes(at.type))
 
-/** A key on what it does the same as; who hears the screen is told by the sheet of keys. */
+/** A key on what it does the same as: for eyes alone, so it is drawn there; who hears the screen has the sheet of keys. */
 export function ShownKey({ name }: { name: KeyName }) {
   const shown = useKeyNames()
-  return (
-    <span className="key" aria-hidden="true">
-      {shown(name)}
-    </span>
-  )
+  return <span className="key" data-shown={shown(name)} aria-hidden="true" />
 }
 
 /** Presses the button of this screen that a key stands for, wherever it is. @returns whether there was one */

@@ -59,7 +59,7 @@ export const sew: Translated<typeof english> = {
   'sew.unit.metre': 'm',
   'sew.unit.piece': 'Teile',
   'sew.unit.each': '×',
-  'sew.finishPlan.machineWhereHidden': 'mit der Maschine, wo man es nicht sieht, von Hand, wo man es sieht',
+  'sew.finishPlan.machineWhereHidden': 'verdeckt mit der Maschine, sichtbar von Hand',
   'sew.finishPlan.machineWhereHidden.help':
     'Nähte sind mit der Maschine zusammengenäht und von Hand gekappt; sichtbare Säume von Hand.',
   'sew.finishPlan.allByHand': 'ganz von Hand',

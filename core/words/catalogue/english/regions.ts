@@ -4,7 +4,7 @@ export const regions = {
   'screen.settings.region': 'Days, numbers and money are written as in',
   'screen.settings.region.example': 'Such as {date}, {number} and {money}.',
   'screen.settings.region.about':
-    'For the screens and for papers yet to be made. Quotes already made keep the language they were written in; names you gave yourself stay as they are.',
+    'Language and manner of writing are for the screens and for papers yet to be made. Quotes already made keep the language they were written in; names you gave yourself stay as they are.',
   'begin.tax': 'VAT',
   'begin.thread.hand': 'linen thread',
   'begin.thread.machine': 'cotton thread',

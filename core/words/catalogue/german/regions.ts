@@ -4,10 +4,10 @@ import type { Translated } from '../translated.ts'
 /** The language and region of the workroom, and what a new workroom begins with in its language. */
 export const regions: Translated<typeof english> = {
   'screen.settings.language': 'Sprache',
-  'screen.settings.region': 'Tage, Zahlen und Geld geschrieben wie in',
+  'screen.settings.region': 'Schreibweise wie in',
   'screen.settings.region.example': 'Zum Beispiel {date}, {number} und {money}.',
   'screen.settings.region.about':
-    'Für die Bildschirme und für künftige Blätter. Angebote, die es schon gibt, behalten ihre Sprache; selbst vergebene Namen bleiben, wie sie sind.',
+    'Sprache und Schreibweise gelten für die Bildschirme und für künftige Blätter. Angebote, die es schon gibt, behalten ihre Sprache; selbst vergebene Namen bleiben, wie sie sind.',
   'begin.tax': 'MwSt.',
   'begin.thread.hand': 'Leinengarn',
   'begin.thread.machine': 'Baumwollgarn',

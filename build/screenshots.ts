@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs'
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
 import { parseArgs } from 'node:util'
@@ -23,6 +23,7 @@ const folder = resolve(values.folder)
 const root = resolve(import.meta.dirname, '..')
 const scratch = mkdtempSync(join(tmpdir(), 'ellwand-pictures-'))
 
+mkdirSync(folder, { recursive: true })
 await buildScreen()
 const store = startStore(scratch, new URL('../electron/store-thread.ts', import.meta.url))
 await store.enter('own')
@@ -68,6 +69,13 @@ try {
   await page.locator('a.entry').first().click()
   await page.locator('.sheet h2').first().waitFor()
   await picture('quote')
+  await page.getByRole('link', { name: 'Today', exact: true }).click()
+  await page.getByRole('heading', { name: 'What to do next' }).waitFor()
+  await picture('today')
+  await page.getByText('At the cutting table').first().click()
+  await page.getByText(/^\d+ of \d+$/).waitFor()
+  await picture('cutting-table')
+  await page.goBack()
   await page.getByRole('link', { name: 'Workroom', exact: true }).click()
   await page.getByText('On your papers').waitFor()
   await picture('workroom')

@@ -94,9 +94,6 @@ function Rooms() {
           {house.name}
           {house.kind === 'sample' ? <small>{tell('screen.sample')}</small> : null}
         </p>
-        {house.kind === 'sample' ? (
-          <Button onPress={() => void leave()}>{tell('screen.leaveSample')}</Button>
-        ) : null}
         <nav className="rooms" aria-label={tell('screen.rooms')}>
           {PLACES.map((room, i) => (
             <a

@@ -41,7 +41,7 @@ export function readForm(text: string, known: readonly Named[]): FormRead {
 
 /** A line as people write it: the measure’s name, then perhaps a colon or equals sign, then its size. */
 function spoken(line: string, known: readonly Named[]): [id: MeasureId | undefined, size: string] {
-  const [, name = '', size = ''] = /^(.*?)\s*(?:[:=]|\s(?=[\d½¼¾LlRr]))\s*(.*)$/.exec(line) ?? []
+  const [, name = '', size = ''] = /^(.*?)\s*(?:[:=]|\s(?=(?:[LlRr]\s*)?[\d½¼¾]))\s*(.*)$/.exec(line) ?? []
   const sought = name.trim().toLocaleLowerCase()
   const found = known.find(({ name: own, also }) =>
     [own, ...also.split(',')].some((one) => one.trim().toLocaleLowerCase() === sought),

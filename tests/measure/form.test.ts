@@ -36,6 +36,14 @@ describe('a measuring form', () => {
     expect(readForm(form, known)).toEqual({ measures: {}, unread: [] })
   })
 
+  test('reads every measure by its name as people write it, also where a word of the name begins with l or r', () => {
+    const lines = known.flatMap(({ name }) => [`${name}: 12.2`, `${name} 12.2`, `${name} L 58 R 59`])
+    for (const line of lines) expect(readForm(line, known).unread, line).toEqual([])
+    expect(readForm('shoulder length: 12.2\narm length L 58 R 59', known).measures).toEqual({
+      ...{ shoulderLength: '12.2', armLength: 'L 58 R 59' },
+    })
+  })
+
   test('gives back what was filled in, whatever separates its cells', () => {
     const sizes = { stature: '165', waistGirth: '78,5', hipGirth: '40 1/2 in', armLength: 'L 58 R 59' }
     for (const separator of [';', '\t'])

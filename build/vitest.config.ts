@@ -4,6 +4,8 @@ const root = new URL('..', import.meta.url).pathname
 
 export default defineConfig({
   test: {
+    // A slow machine is no fault: what is waited for may take as long as a page may.
+    expect: { poll: { timeout: 20_000 } },
     root,
     include: ['tests/**/*.test.ts'],
     globalSetup: [`${root}build/vitest.setup.ts`],

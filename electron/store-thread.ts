@@ -50,33 +50,41 @@ async function open(path: string, sample: boolean): Promise<Answer> {
   shut()
   store = openStoreOrSaved(path, { now: new Date().toISOString() })
   context = shellContext(store, () => {})
-  ringFor(store)
+  ringFor(store, sample)
   const { result } = (await ask('workroom.describe', {})) as { result: { kind: string } }
   return sample && result.kind === 'new' && store.damaged === undefined
     ? ask('workroom.sample', {})
     : done({})
 }
 
-/** After opening, once there is time; then every hour. */
-const FIRST = 10_000
+/** After opening, once the first screen has what it asks for; then every hour. */
+const FIRST = 2000
 const HOUR = 3_600_000
 let bells: NodeJS.Timeout[] = []
 
 /**
- * Makes backups of an open store by itself, and looks through a large one. What fails is told on the console, and work goes
- * on.
+ * Looks through a large store and makes backups by itself, first the one and then the other, so that nothing broken takes
+ * the place of a sound copy. What fails is told on the console, and work goes on.
  */
-function ringFor(open: Store): void {
-  const make = (why: 'start' | 'hourly') =>
-    backUpIfDue(open, why, new Date().toISOString()).catch((error: unknown) => {
-      if (store === open) console.error(error)
+function ringFor(opened: Store, sample: boolean): void {
+  const ring = (work: () => Promise<unknown>) => () =>
+    void work().catch((error: unknown) => {
+      if (store === opened) console.error(error)
     })
-  const look = () =>
-    lookThrough(open).catch((error: unknown) => {
-      if (store === open) console.error(error)
-    })
-  const first = () => void make('start').then(look)
-  bells = [setTimeout(first, FIRST), setInterval(() => void make('hourly'), HOUR)]
+  const backUp = (why: 'start' | 'hourly') => backUpIfDue(opened, why, new Date().toISOString())
+  const first = async () => {
+    const sound = await lookThrough(opened)
+    if (sound) return backUp('start')
+    // From here on it is what was saved of it, and nothing more is written to the damaged file.
+    if (store === opened) return open(opened.home, sample)
+  }
+  bells = [
+    setTimeout(ring(first), FIRST),
+    setInterval(
+      ring(() => backUp('hourly')),
+      HOUR,
+    ),
+  ]
 }
 
 function shut(): void {

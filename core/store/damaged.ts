@@ -44,7 +44,7 @@ const sizeOf = (path: string): number => (existsSync(path) ? statSync(path).size
 /** A store that is larger, bytes, is looked through while one works in it: its texts would hold up the start. */
 const LOOKED_THROUGH_AT_ONCE = 32_000_000
 /** Rows that are looked through before others get their turn. */
-const ROWS_AT_ONCE = 200
+const ROWS_AT_ONCE = 20
 
 /** Beside a store in which something broken was found while it was open: how it is opened next. */
 const markOf = (path: string): string => `${path}.broken`

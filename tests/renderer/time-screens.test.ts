@@ -1,7 +1,6 @@
-import { describe, expect, test } from 'vitest'
-import { hasBrowser, openPlanner, type Planner, usingBrowser, withoutBrowser } from '../support/browser.ts'
-import { faultsOfScreen } from '../support/screen-checks.ts'
-import { scratch } from '../support/store.ts'
+import { describe } from 'vitest'
+import { hasBrowser, type Planner, usingBrowser, withoutBrowser } from '../support/browser.ts'
+import { screensAreSound } from '../support/screen-checks.ts'
 import { deliver, openWorkroom, toTheCommission, toWhatItCameTo, toYourTimes } from '../support/undertunic.ts'
 
 /** Goes through the screens of time, empty and full. */
@@ -44,14 +43,5 @@ async function tour(planner: Planner, look: (screen: string) => Promise<void>): 
 describe.runIf(hasBrowser)(`the screens of time${withoutBrowser}`, () => {
   const browser = usingBrowser()
 
-  test('are clean by axe-core, WCAG 2.2 AA, in light and dark, and fit any window', async () => {
-    const planner = await openPlanner(browser(), scratch(), { reducedMotion: 'reduce' })
-    const found: string[] = []
-    await tour(planner, async (screen) => {
-      found.push(...(await faultsOfScreen(planner.page, screen)))
-    })
-    expect(found).toEqual([])
-    expect(planner.errors).toEqual([])
-    await planner.close()
-  }, 240_000)
+  screensAreSound(browser, tour)
 })

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
 import { addDays } from '../../core/words/dates.ts'
 import { hasBrowser, openPlanner, type Planner, usingBrowser, withoutBrowser } from '../support/browser.ts'
-import { faultsOfScreen } from '../support/screen-checks.ts'
+import { screensAreSound } from '../support/screen-checks.ts'
 import { scratch } from '../support/store.ts'
 import { type Commission, granted, openWorkroom, toTheCommission } from '../support/undertunic.ts'
 
@@ -297,14 +297,5 @@ async function tour(planner: Planner, look: (screen: string) => Promise<void>): 
 describe.runIf(hasBrowser)(`the screens of the day${withoutBrowser}`, () => {
   const browser = usingBrowser()
 
-  test('are clean by axe-core, WCAG 2.2 AA, in light and dark, and fit any window', async () => {
-    const planner = await openPlanner(browser(), scratch(), { reducedMotion: 'reduce' })
-    const found: string[] = []
-    await tour(planner, async (screen) => {
-      found.push(...(await faultsOfScreen(planner.page, screen)))
-    })
-    expect(found).toEqual([])
-    expect(planner.errors).toEqual([])
-    await planner.close()
-  }, 240_000)
+  screensAreSound(browser, tour)
 })

@@ -1,5 +1,8 @@
 import { AxeBuilder } from '@axe-core/playwright'
-import type { Page } from 'playwright-core'
+import type { Browser, Page } from 'playwright-core'
+import { expect, test } from 'vitest'
+import { openPlanner, type Planner } from './browser.ts'
+import { scratch } from './store.ts'
 
 /** What axe-core finds wrong with a page by WCAG 2.2 AA, a line each. */
 export async function axeFaults(page: Page): Promise<string[]> {
@@ -33,7 +36,7 @@ const TOUCHED =
   'button, .button, input:not([type="checkbox"]):not([type="radio"]), select, summary, nav a, .tick, .found a'
 
 /** What is wrong with a screen in light and in dark, and in any window: a line each. */
-export async function faultsOfScreen(page: Page, screen: string): Promise<string[]> {
+async function faultsOfScreen(page: Page, screen: string): Promise<string[]> {
   const faults: string[] = []
   for (const colorScheme of ['dark', 'light'] as const) {
     await page.emulateMedia({ colorScheme })
@@ -49,4 +52,21 @@ export async function faultsOfScreen(page: Page, screen: string): Promise<string
   }
   await page.setViewportSize(usual)
   return faults
+}
+
+/** Walks through some screens once, and looks each over. */
+export function screensAreSound(
+  browser: () => Browser,
+  tour: (planner: Planner, look: (screen: string) => Promise<void>) => Promise<void>,
+): void {
+  test('are clean by axe-core, WCAG 2.2 AA, in light and dark, and fit any window', async () => {
+    const planner = await openPlanner(browser(), scratch(), { reducedMotion: 'reduce' })
+    const found: string[] = []
+    await tour(planner, async (screen) => {
+      found.push(...(await faultsOfScreen(planner.page, screen)))
+    })
+    expect(found).toEqual([])
+    expect(planner.errors).toEqual([])
+    await planner.close()
+  }, 240_000)
 }

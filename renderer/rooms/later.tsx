@@ -30,14 +30,14 @@ function later<P extends object>(load: () => Promise<ComponentType<P>>): Compone
   return (given) => <Entered door={door} given={given} />
 }
 
-/** Fetches all rooms, one after the other, once the first screen has been painted. */
+/** So long the first screen has the line and the reading of code for itself, ms. */
+const AFTER_FIRST = 1500
+
+/** Fetches all rooms, one after the other, once the first screen has been painted and has what it asks for. */
 export function fetchRooms(): void {
-  requestIdleCallback(
-    async () => {
-      for (const fetchRoom of fetches) await fetchRoom()
-    },
-    { timeout: 2000 },
-  )
+  setTimeout(async () => {
+    for (const fetchRoom of fetches) await fetchRoom()
+  }, AFTER_FIRST)
 }
 
 export const Bin = later(async () => (await import('./bin.tsx')).Bin)

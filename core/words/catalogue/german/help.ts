@@ -16,23 +16,24 @@ export const help: Translated<typeof english> = {
     'Ein Quadrat, das unter dem Arm zwischen Ärmel und Rumpf eingesetzt ist und beim Tragen über seine Diagonale gefaltet liegt.',
   'help.gusset.why':
     'Flach gelegt gibt es dem Arm um seine Diagonale mehr Raum: der Arm hebt sich, ohne dass das Gewand mitgeht.',
-  'help.gore': 'Gere',
+  'help.gore': 'Keil',
   'help.gore.what':
     'Ein langer Keil in einer Naht oder einem Schlitz, die Spitze oben, der den Rock zum Saum hin weitet.',
   'help.gore.why':
-    'Ihre schräge Kante gibt nach, die gerade nicht: schräg an gerade genäht hängt die Naht ruhig.',
+    'Seine schräge Kante gibt nach, die gerade nicht: schräg an gerade genäht hängt die Naht ruhig.',
   'help.godet': 'Godet',
-  'help.godet.what': 'Ein kurzer, breiter Keil in einem Schlitz am Saum, wo eine Gere viel höher begänne.',
+  'help.godet.what':
+    'Ein kurzer, breiter Keil in einem Schlitz am Saum, wo der lange Keil viel höher begänne.',
   'help.godet.why': 'Er gibt ganz unten Raum für den Schritt und fällt in Falten.',
   'help.keyhole': 'Schlüssellochausschnitt',
   'help.keyhole.what': 'Ein kleines Rund für den Hals mit einem Schlitz nach vorn hinunter.',
   'help.keyhole.why':
     'Das Rund liegt nah am Hals, und durch den Schlitz kommt der Kopf: beide zusammen müssen mehr sein als der Kopf.',
-  'help.facing': 'Besatz',
+  'help.facing': 'Beleg',
   'help.facing.what':
     'Ein Stück von der Form der Kante, rechts auf rechts angenäht, nach innen gewendet und angesäumt.',
   'help.facing.why':
-    'Eine hohle Kante lässt sich nicht einschlagen, ohne sie einzuschneiden; der Besatz schließt sie ab und trägt den Zug.',
+    'Eine hohle Kante lässt sich nicht einschlagen, ohne sie einzuschneiden; der Beleg schließt sie ab und trägt den Zug.',
   'help.casing': 'Tunnel',
   'help.casing.what': 'Ein festgenähter Umschlag, in dem eine Schnur oder ein Band läuft.',
   'help.casing.why':
@@ -55,7 +56,7 @@ export const help: Translated<typeof english> = {
   'help.lining': 'Futter',
   'help.lining.what': 'Dieselben Formen noch einmal aus anderem Stoff, an den Kanten an das Stück gesäumt.',
   'help.lining.why':
-    'Es trägt den Zug, deckt die Nähte und wärmt. Es hat ein eigenes Schnittbild und läuft nach eigenem Maß ein: beide vor dem Schneiden waschen.',
+    'Es trägt den Zug, deckt die Nähte und wärmt. Es hat einen eigenen Zuschneideplan und läuft nach eigenem Maß ein: beide vor dem Schneiden waschen.',
   'help.piecing': 'Anstückeln',
   'help.piecing.what':
     'Ein Streifen, der im geraden Fadenlauf an ein Teil kommt, das breiter ist als der Stoff.',
@@ -76,14 +77,14 @@ export const help: Translated<typeof english> = {
     'Eine Kappnaht hat keine rohe Kante, liegt flach und übersteht das Waschen; sie kostet eine zweite Reihe Stiche. Nähte, die niemand sieht, können mit der Maschine genäht werden.',
   'help.hems': 'Arten von Säumen',
   'help.hems.what':
-    'Zweimal eingeschlagen, so dass die rohe Kante innen liegt; gerollt, bei feinem Stoff; mit einem Streifen besetzt, unten, wo die Kante stark gebogen ist.',
+    'Zweimal eingeschlagen, so dass die rohe Kante innen liegt; gerollt, bei feinem Stoff; mit einem Streifen belegt, unten, wo die Kante stark gebogen ist.',
   'help.hems.why':
     'Ein tiefer Saum wirft sich an einer Rundung. Bei Leinen ist der erste Einschlag schmal, höchstens 2 mm, und der zweite ebenso tief.',
-  'help.tucks': 'Wachsfalten',
+  'help.tucks': 'Wachstumsfalten',
   'help.tucks.what': 'Falten über dem Saum, die Länge aufnehmen.',
   'help.tucks.why':
     'Aufgetrennt lassen sie das Stück herunter: für ein Kind, das wächst, oder für Stoff, der beim Waschen einläuft.',
-  'help.inlay': 'Einlage in der Naht',
+  'help.inlay': 'Einschlag zum Auslassen',
   'help.inlay.what': 'Mehr Stoff jenseits der Naht, als das Nähen braucht.',
   'help.inlay.why': 'Die Naht lässt sich später auslassen. Durch dünnen Stoff scheint sie ein wenig.',
   'help.shrinkage': 'Einlaufen beim Waschen',
@@ -94,7 +95,7 @@ export const help: Translated<typeof english> = {
   'help.sweep': 'Saumweite',
   'help.sweep.what': 'Einmal um den Saum herum.',
   'help.sweep.why':
-    'Sie muss reichen, um zu gehen und Treppen zu steigen. Geren geben sie, ohne die Schultern zu weiten.',
+    'Sie muss reichen, um zu gehen und Treppen zu steigen. Keile geben sie, ohne die Schultern zu weiten.',
   'help.measure.stature': 'Andere Höhen werden daran geprüft: ein Fehler hier zeigt sich sonst nirgends.',
   'help.measure.cervicalHeight':
     'Was von den Schultern hängt, endet so weit über dem Boden, wie dies es sagt.',

@@ -248,10 +248,10 @@ export const screen: Translated<typeof english> = {
   'screen.desk.sizes.piece': 'Teil',
   'screen.desk.sizes.cut': 'Zuschnitt',
   'screen.desk.sizes.finished': 'Fertige Maße',
-  'screen.lay.table': 'Das Schnittbild als Tabelle',
+  'screen.lay.table': 'Der Zuschneideplan als Tabelle',
   'screen.lay.table.end': 'Ab der Schnittkante',
   'screen.lay.table.selvedge': 'Ab der nahen Webkante',
   'screen.lay.table.span': '{from} bis {to}',
-  'screen.commission.bygone': 'Abgeliefert und abgesagt',
+  'screen.commission.bygone': 'Übergeben und abgesagt',
   'screen.commission.became': 'Was daraus wurde',
 }

@@ -34,7 +34,7 @@ export const start: Translated<typeof english> = {
   'start.place.clients': 'Wer bestellt und trägt, und die Maße.',
   'start.place.cloths': 'Stoffe zum Kaufen, Längen und Reste im Haus, die Einkaufsliste.',
   'start.place.commissions':
-    'Angebote, Arbeit vom Ja bis zur Ablieferung, die kommenden Wochen, Bücher, was herauskam.',
+    'Angebote, Arbeit vom Ja bis zur Übergabe, die kommenden Wochen, Bücher, was herauskam.',
   'start.place.workroom': 'Was eine Stunde kostet, Arbeitstage, Papiere, eigene Zeiten, Kopien des Buchs.',
   'start.keys': 'Nützliche Tasten',
   'start.key.find': 'Strg K: alles finden, alles tun.',

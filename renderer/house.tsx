@@ -4,6 +4,7 @@ import { PLACES, whereIs } from '../core/words/places.ts'
 import type { Reader } from '../core/words/say.ts'
 import type { Workroom } from './bridge/ask.ts'
 import { Find } from './find/find.tsx'
+import { AtWork } from './head/at-work.tsx'
 import { Doing } from './head/doing.tsx'
 import { heardKey, useKeyNames } from './head/keys.tsx'
 import { Button } from './parts/button.tsx'
@@ -115,6 +116,7 @@ function Rooms() {
           <Button onPress={() => void leave()}>{tell('screen.leaveSample')}</Button>
         ) : null}
       </Doing>
+      <AtWork />
       <TimerStrip />
       {/* Opened anew once something was undone, for it may show what is not there any more. */}
       <main key={undone}>{path === 'workroom' ? <WorkroomSettings onKept={again} /> : roomAt(place)}</main>

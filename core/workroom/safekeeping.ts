@@ -15,6 +15,7 @@ import * as inputs from './inputs.ts'
 import { request } from './request.ts'
 import { sentFile } from './sent-file.ts'
 import { removeTakenOut, takenOutFolder, takenOutName } from './taken-out.ts'
+import { told } from './told.ts'
 
 const one = z.strictObject({ name: inputs.line(200).describe('as the list has it') })
 
@@ -36,8 +37,8 @@ export const safekeepingRequests = [
     kind: 'job',
     about: 'Makes a backup now, and checks it.',
     input: z.strictObject({}),
-    run: async (_, { store, now, report }) => ({
-      backup: await backUp(store, 'asked', now(), (done) => report({ done, doing: 'backup' })),
+    run: async (_, context) => ({
+      backup: await backUp(context.store, 'asked', context.now(), told(context, 'backup')),
     }),
   }),
   request({
@@ -53,8 +54,9 @@ export const safekeepingRequests = [
     about:
       'Makes a backup of the store as it is and writes down that it is to go back to another: that happens when it is opened next.',
     input: one,
-    run: async ({ name }, { store, now, report }) => {
-      const before = await backUp(store, 'before-restore', now(), (done) => report({ done, doing: 'backup' }))
+    run: async ({ name }, context) => {
+      const { store, now } = context
+      const before = await backUp(store, 'before-restore', now(), told(context, 'backup'))
       wishRestore(store.db, store.path, name)
       return { before }
     },
@@ -65,17 +67,15 @@ export const safekeepingRequests = [
     about:
       'Makes a backup with all papers and pictures into one file that only the passphrase opens, to take off-site. It lies in the folder `taken-out` beside the store, in the place of the one before.',
     input: z.strictObject({ passphrase: z.string().max(1000) }),
-    run: async ({ passphrase }, { store, now, report, signal }) => {
+    run: async ({ passphrase }, context) => {
+      const { store, now } = context
       const at = now()
       const backup = await backUp(store, 'asked', at)
       const name = takenOutName(store.path, at, 'sealed')
       const folder = takenOutFolder(store.path)
       mkdirSync(folder, { recursive: true })
       const files = filesToSeal(join(backupFolder(store.path), backup.name), store.attachments)
-      await seal(files, join(folder, name), passphrase, (done) => {
-        signal.throwIfAborted()
-        report({ done, doing: 'seal' })
-      })
+      await seal(files, join(folder, name), passphrase, told(context, 'seal'))
       removeTakenOut(store.path, name)
       return { file: { id: name, name, path: join(folder, name) }, files: files.length }
     },
@@ -102,11 +102,8 @@ export const safekeepingRequests = [
     kind: 'job',
     about: 'Takes whoever was forgotten since out of the backups too.',
     input: z.strictObject({}),
-    run: async (_, { store, now, report, signal }) => ({
-      backups: await forgetInBackups(store, now(), (done) => {
-        signal.throwIfAborted()
-        report({ done, doing: 'forget' })
-      }),
+    run: async (_, context) => ({
+      backups: await forgetInBackups(context.store, context.now(), told(context, 'forget')),
     }),
   }),
 ]

@@ -16,6 +16,17 @@ export class Refused extends Error {
 type Watch = (name: RequestName, payload: unknown) => Promise<(answer: unknown) => void>
 type Waiting = { done: (answer: Answer) => void; tell: (progress: Progress) => void }
 
+/** A job that is being done. */
+export type Running = {
+  job: string
+  name: RequestName
+  /** When it was begun, by the page's clock, ms. */
+  since: number
+  /** The part that is done, 0 to 1. */
+  done: number
+  stop: () => void
+}
+
 /** The workroom as the screen sees it: typed requests, jobs waited for to their end. */
 export class Workroom {
   readonly bridge: Bridge
@@ -24,6 +35,9 @@ export class Workroom {
   readonly #jobs = new Map<string, Waiting>()
   /** News that came before its job's own answer. */
   readonly #early = new Map<string, Answer>()
+
+  #running: readonly Running[] = []
+  readonly #hearers = new Set<() => void>()
 
   constructor(bridge: Bridge) {
     this.bridge = bridge
@@ -60,9 +74,30 @@ export class Workroom {
     if (job === undefined) return answer.result as OutputOf<N>
     signal?.addEventListener('abort', () => void this.bridge.cancel(job), { once: true })
     if (signal?.aborted === true) void this.bridge.cancel(job)
-    const end = await this.#end(job, tell)
+    this.#run([
+      ...this.#running,
+      { job, name, since: performance.now(), done: 0, stop: () => void this.bridge.cancel(job) },
+    ])
+    const end = await this.#end(job, (progress) => {
+      this.#run(this.#running.map((one) => (one.job === job ? { ...one, done: progress.done } : one)))
+      tell(progress)
+    }).finally(() => this.#run(this.#running.filter((one) => one.job !== job)))
     if (!end.ok) throw new Refused(end.error)
     return end.result as OutputOf<N>
+  }
+
+  /** The jobs that are being done; the same list until something changes. */
+  readonly running = (): readonly Running[] => this.#running
+
+  /** Hears of changes in that list until the returned function is called. */
+  readonly hearRunning = (hear: () => void): (() => void) => {
+    this.#hearers.add(hear)
+    return () => this.#hearers.delete(hear)
+  }
+
+  #run(running: readonly Running[]): void {
+    this.#running = running
+    for (const hear of this.#hearers) hear()
   }
 
   #end(job: string, tell: (progress: Progress) => void): Promise<Answer> {

@@ -11,6 +11,7 @@ import { following } from './english/following.ts'
 import { garments } from './english/garments.ts'
 import { help } from './english/help.ts'
 import { house } from './english/house.ts'
+import { jobs } from './english/jobs.ts'
 import { lay } from './english/lay.ts'
 import { lengthsAndMoney } from './english/lengths-and-money.ts'
 import { measure } from './english/measure.ts'
@@ -65,6 +66,7 @@ export const english = {
   ...moneyPapers,
   ...house,
   ...shell,
+  ...jobs,
   ...start,
   ...faults,
   ...rooms,

@@ -12,6 +12,7 @@ import { following } from './german/following.ts'
 import { garments } from './german/garments.ts'
 import { help } from './german/help.ts'
 import { house } from './german/house.ts'
+import { jobs } from './german/jobs.ts'
 import { lay } from './german/lay.ts'
 import { lengthsAndMoney } from './german/lengths-and-money.ts'
 import { measure } from './german/measure.ts'
@@ -61,6 +62,7 @@ export const german: Translated<typeof english> = {
   ...moneyPapers,
   ...house,
   ...shell,
+  ...jobs,
   ...faults,
   ...screen,
   ...selling,

@@ -1,7 +1,7 @@
 import { existsSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
-import { chromium } from 'playwright-core'
+import { chromium, type Page } from 'playwright-core'
 import { serveLoopback } from '../../electron/loopback.ts'
 import { startStore } from '../../electron/store-host.ts'
 import { buildScreen } from '../bundles.ts'
@@ -12,6 +12,41 @@ const CHROMIUM = process.env.ELLWAND_CHROMIUM ?? '/usr/bin/chromium'
 const TRIALS = 80
 /** A search for a shorter lay is watched for this long, s. */
 const WATCHED = 8
+/** Keys pressed while it goes on. */
+const KEYS = 60
+
+/**
+ * From keys that are really pressed while a lay is looked for to the frame that shows them, by the browser's own event
+ * timing (rounded to 8 ms, what is sooner than 16 counts as 16), and how far the page shifts by itself meanwhile (web.dev's
+ * measure, without what follows an input at once).
+ */
+async function typedWhileLooking(page: Page): Promise<{ inputs: number[]; shift: number }> {
+  await page.evaluate(() => {
+    const seen = { inputs: [] as number[], shift: 0 }
+    Object.assign(window, { seen })
+    new PerformanceObserver((list) => {
+      for (const { name, duration } of list.getEntries()) if (name === 'keydown') seen.inputs.push(duration)
+    }).observe({ type: 'event', durationThreshold: 16 } as PerformanceObserverInit)
+    type Shift = PerformanceEntry & { value: number; hadRecentInput: boolean }
+    new PerformanceObserver((list) => {
+      for (const one of list.getEntries() as Shift[]) if (!one.hadRecentInput) seen.shift += one.value
+    }).observe({ type: 'layout-shift' })
+  })
+  const field = page.getByLabel('Your price before tax')
+  await field.click()
+  for (let i = 0; i < KEYS; i++) {
+    await page.keyboard.press(i % 4 === 3 ? 'Backspace' : String(1 + (i % 3)))
+    await page.waitForTimeout(60)
+  }
+  const { inputs, shift } = await page.evaluate(
+    () => (window as unknown as { seen: { inputs: number[]; shift: number } }).seen,
+  )
+  // What took no longer than a frame is not told of.
+  return {
+    inputs: [...inputs, ...Array.from({ length: Math.max(0, KEYS - inputs.length) }, () => 16)],
+    shift,
+  }
+}
 
 /**
  * From a choice changed at the quote desk to the frame in which the new figures and drawings are shown, and
@@ -93,6 +128,7 @@ export async function screenTimings(): Promise<Timing[]> {
       }
       return { tasks, frames: frames.slice(1), running: document.querySelector('progress') !== null }
     }, WATCHED)
+    const typed = await typedWhileLooking(page)
     if (!watched.running) throw new Error('the search was over before it was watched')
     const { tasks, frames } = watched
     await page.reload()
@@ -100,6 +136,10 @@ export async function screenTimings(): Promise<Timing[]> {
     return [
       summedUp('screen: frame to frame while a lay is looked for', frames),
       summedUp(`screen: ${tasks.length} tasks over 50 ms meanwhile, the longest`, [0, ...tasks]),
+      summedUp(
+        `screen: input → paint meanwhile; the page shifted by ${typed.shift.toFixed(4)} in all`,
+        typed.inputs,
+      ),
       summedUp('screen: choice changed → everything new is painted', measured.change.slice(8)),
       summedUp('screen: key → its letter is painted', measured.key.slice(8)),
       ...quotes.map(({ seconds, interactions }, i) =>

@@ -6,7 +6,7 @@ import { printLength } from '../../core/words/length.ts'
 import { type PhraseCode, phrase } from '../../core/words/phrase.ts'
 import { SheetDrawing } from '../parts/sheet-drawing.tsx'
 import { useHouse, useTell } from '../workroom.tsx'
-import { PieceSizes } from './sizes.tsx'
+import { FinishedSizes, PieceSizes } from './sizes.tsx'
 import type { Estimate } from './use-estimate.ts'
 
 /** Pieces of a garment share one scale: the largest lies about this high on the screen, mm. */
@@ -53,6 +53,7 @@ export const FinishedDrawing = memo(({ draft }: { draft: Estimate['draft'] }) =>
       <div className="drawn">
         <SheetDrawing drawing={drawing} />
       </div>
+      {draft.flat === undefined ? null : <FinishedSizes sizes={draft.flat.sizes} />}
     </section>
   )
 })

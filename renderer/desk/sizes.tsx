@@ -67,6 +67,26 @@ export function PieceSizes({ pieces }: Pick<Estimate['draft'], 'pieces'>) {
   )
 }
 
+/** The finished sizes that stand beside the drawn garment, by the way they run. */
+export function FinishedSizes({ sizes }: Pick<NonNullable<Estimate['draft']['flat']>, 'sizes'>) {
+  const { reader } = useHouse()
+  const tell = useTell()
+  const way = ({ from, to }: (typeof sizes)[number]) =>
+    from.y === to.y ? 'across' : from.x === to.x ? 'along' : 'aslant'
+  return (
+    <Behind
+      summary={tell('screen.desk.sizes.flat')}
+      head={[tell('screen.desk.sizes.way'), tell('screen.desk.sizes.size')]}
+      rows={() =>
+        sizes.map((size) => [
+          tell(`screen.desk.sizes.${way(size)}`),
+          printLength(size.mm, reader.unit, reader.locale),
+        ])
+      }
+    />
+  )
+}
+
 /** Where each copy lies on the cloth: from the cut end, and from the near selvedge. */
 export function LaySizes({ lay, draft }: { lay: Estimate['lay']; draft: Estimate['draft'] }) {
   const { reader } = useHouse()

@@ -9,7 +9,7 @@ export const jobs: Translated<typeof english> = {
   'jobs.pattern.draw': 'Das Schnittmuster wird gezeichnet',
   'jobs.careSheet.print': 'Das Pflegeblatt wird gedruckt',
   'jobs.labels.print': 'Etiketten werden gedruckt',
-  'jobs.lay.best': 'Ein kürzeres Schnittbild wird gesucht',
+  'jobs.lay.best': 'Ein kürzerer Zuschneideplan wird gesucht',
   'jobs.lay.compare': 'Auf andere Stoffe legen',
   'jobs.invoice.print': 'Die Rechnung wird gedruckt',
   'jobs.receipt.print': 'Die Quittung wird gedruckt',

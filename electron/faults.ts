@@ -1,7 +1,6 @@
 import { app, type BrowserWindow, dialog } from 'electron'
-import { phrase } from '../core/words/phrase.ts'
-import { say } from '../core/words/say.ts'
 import type { Log } from './log.ts'
+import { tellHere } from './tongue.ts'
 
 /** A page that breaks down so often is not opened again. */
 const MOST_BREAKDOWNS = 3
@@ -13,7 +12,7 @@ export function watchShell(log: Log): void {
     log.note(what, error)
     if (told) return
     told = true
-    dialog.showErrorBox(say(phrase('shell.fault.title')), say(phrase('shell.fault.said', { file: log.file })))
+    dialog.showErrorBox(tellHere('shell.fault.title'), tellHere('shell.fault.said', { file: log.file }))
   }
   process.on('uncaughtException', fault('uncaught'))
   process.on('unhandledRejection', fault('unhandled'))
@@ -29,22 +28,22 @@ export function watchPage(window: BrowserWindow, log: Log, reopen: () => void): 
     if (reason === 'clean-exit') return
     log.note(`page ${reason}`)
     breakdowns++
-    const title = say(phrase('shell.page.title'))
+    const title = tellHere('shell.page.title')
     if (breakdowns > MOST_BREAKDOWNS) {
-      dialog.showErrorBox(title, say(phrase('shell.page.gone', { file: log.file })))
+      dialog.showErrorBox(title, tellHere('shell.page.gone', { file: log.file }))
       window.close()
       return
     }
     reopen()
-    dialog.showErrorBox(title, say(phrase('shell.page.again')))
+    dialog.showErrorBox(title, tellHere('shell.page.again'))
   })
   let asking = false
   window.on('unresponsive', () => {
     log.note('page stuck')
     if (asking) return
     asking = true
-    const buttons = [say(phrase('shell.page.wait')), say(phrase('shell.page.reopen'))]
-    const message = say(phrase('shell.page.stuck'))
+    const buttons = [tellHere('shell.page.wait'), tellHere('shell.page.reopen')]
+    const message = tellHere('shell.page.stuck')
     void dialog.showMessageBox(window, { message, buttons, cancelId: 0 }).then(({ response }) => {
       asking = false
       if (response === 1) webContents.forcefullyCrashRenderer()

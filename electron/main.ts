@@ -1,8 +1,6 @@
 import { join, sep } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { app, type BrowserWindow, dialog, protocol, session } from 'electron'
-import { phrase } from '../core/words/phrase.ts'
-import { say } from '../core/words/say.ts'
 import { watchPage, watchShell } from './faults.ts'
 import { listen } from './listen.ts'
 import { type Log, openLog } from './log.ts'
@@ -12,6 +10,7 @@ import { papersOf } from './papers.ts'
 import { dataFolder } from './places.ts'
 import { PAGE_HEADERS, screenFile } from './screen-files.ts'
 import { type StoreHost, startStore } from './store-host.ts'
+import { following, tellHere } from './tongue.ts'
 import { wallIn } from './walls.ts'
 import { newWindow } from './window.ts'
 
@@ -29,20 +28,30 @@ async function open(): Promise<void> {
   const log = openLog(join(folder, 'log'), app.getVersion(), () => new Date())
   watchShell(log)
   await app.whenReady()
-  const store = startStore(folder, pathToFileURL(outside(join(import.meta.dirname, 'store-thread.js'))))
+  const thread = pathToFileURL(outside(join(import.meta.dirname, 'store-thread.js')))
+  let menu = () => {}
+  const store = following(startStore(folder, thread), () => menu())
   const entered = await store.enter('own')
   if (!entered.ok) {
     log.note(entered.error.code)
-    dialog.showErrorBox(say(phrase('shell.cannotOpen')), entered.error.message)
+    dialog.showErrorBox(tellHere('shell.cannotOpen'), entered.error.message)
     await store.close()
     return app.quit()
   }
   protocol.handle(SCHEME, serve)
   wallIn(session.defaultSession)
-  await openWindow(newWindow(folder), store, log)
+  await openWindow(newWindow(folder), store, log, (set) => {
+    menu = set
+    set()
+  })
 }
 
-async function openWindow(window: BrowserWindow, store: StoreHost, log: Log): Promise<void> {
+async function openWindow(
+  window: BrowserWindow,
+  store: StoreHost,
+  log: Log,
+  keepMenu: (set: () => void) => void,
+): Promise<void> {
   const load = async () => {
     await window.loadURL(`${ORIGIN}/`).catch((error: unknown) => {
       if (!window.isDestroyed()) throw error
@@ -54,14 +63,16 @@ async function openWindow(window: BrowserWindow, store: StoreHost, log: Log): Pr
   const saveLastPaper = async () => {
     const last = papers.last()
     const saved = last === undefined ? undefined : await papers.save(last)
-    if (saved?.ok === false) dialog.showErrorBox(say(phrase('shell.save.title')), saved.error.message)
+    if (saved?.ok === false) dialog.showErrorBox(tellHere('shell.save.title'), saved.error.message)
   }
-  setMenu({
-    go: goIn(window),
-    saveLastPaper: () => void saveLastPaper(),
-    log: log.file,
-    licences: app.isPackaged ? join(process.resourcesPath, 'licences.txt') : undefined,
-  })
+  keepMenu(() =>
+    setMenu({
+      go: goIn(window),
+      saveLastPaper: () => void saveLastPaper(),
+      log: log.file,
+      licences: app.isPackaged ? join(process.resourcesPath, 'licences.txt') : undefined,
+    }),
+  )
   app.on('second-instance', () => {
     if (window.isMinimized()) window.restore()
     window.focus()
@@ -89,7 +100,7 @@ function ownFolder(): string | undefined {
   try {
     return dataFolder(process.env, process.platform)
   } catch {
-    dialog.showErrorBox(say(phrase('shell.cannotOpen')), say(phrase('shell.folder.said')))
+    dialog.showErrorBox(tellHere('shell.cannotOpen'), tellHere('shell.folder.said'))
     return undefined
   }
 }

@@ -1,8 +1,7 @@
 import { app, type BrowserWindow, Menu, type MenuItemConstructorOptions, shell } from 'electron'
 import { keyOfPlace, menuKey } from '../core/words/keys.ts'
-import { type PhraseCode, phrase } from '../core/words/phrase.ts'
 import { PLACES } from '../core/words/places.ts'
-import { say } from '../core/words/say.ts'
+import { tellHere as tell } from './tongue.ts'
 
 type Doing = {
   /** Goes to a room of the page. */
@@ -19,7 +18,6 @@ export function setMenu(doing: Doing): void {
 }
 
 function menu({ go, saveLastPaper, log, licences }: Doing): MenuItemConstructorOptions[] {
-  const tell = (code: PhraseCode) => say(phrase(code))
   const line: MenuItemConstructorOptions = { type: 'separator' }
   const mac = process.platform === 'darwin'
   return [

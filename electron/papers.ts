@@ -2,9 +2,9 @@ import { copyFile, rename, rm } from 'node:fs/promises'
 import { extname, join } from 'node:path'
 import { app, type BrowserWindow, dialog, shell } from 'electron'
 import { phrase } from '../core/words/phrase.ts'
-import { say } from '../core/words/say.ts'
 import type { Answer } from '../core/workroom.ts'
 import type { StoreHost } from './store-host.ts'
+import { sayHere, tellHere } from './tongue.ts'
 
 /** Shows and saves kept papers. Paths stay on this side; the page names a paper and hears whether it was done. */
 export type Papers = {
@@ -24,7 +24,7 @@ export function papersOf(store: StoreHost, window: BrowserWindow): Papers {
     if (!found.ok) return found
     const { path, name } = found.result
     const { canceled, filePath } = await dialog.showSaveDialog(window, {
-      title: say(phrase('shell.save.title')),
+      title: tellHere('shell.save.title'),
       defaultPath: join(app.getPath('documents'), fileName(name)),
       properties: ['createDirectory', 'showOverwriteConfirmation'],
     })
@@ -70,5 +70,5 @@ async function copyWhole(from: string, to: string): Promise<void> {
 
 function refused(code: 'refusal.shell.notSaved' | 'refusal.shell.noViewer'): Answer {
   const sentence = phrase(code)
-  return { ok: false, error: { code: sentence.code, message: say(sentence) } }
+  return { ok: false, error: { code: sentence.code, message: sayHere(sentence) } }
 }

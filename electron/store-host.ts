@@ -1,9 +1,9 @@
 import { join } from 'node:path'
 import { Worker } from 'node:worker_threads'
 import { phrase } from '../core/words/phrase.ts'
-import { say } from '../core/words/say.ts'
 import type { Answer } from '../core/workroom.ts'
 import type { FromStore, JobEvent, ToStore, Which } from './messages.ts'
+import { sayHere } from './tongue.ts'
 
 type Without<T> = T extends unknown ? Omit<T, 'id'> : never
 
@@ -78,5 +78,5 @@ export function startStore(folder: string, thread: URL): StoreHost {
 
 const gone = (): Answer => {
   const sentence = phrase('refusal.shell.gone')
-  return { ok: false, error: { code: sentence.code, message: say(sentence) } }
+  return { ok: false, error: { code: sentence.code, message: sayHere(sentence) } }
 }

@@ -1,7 +1,6 @@
 import { parentPort } from 'node:worker_threads'
 import { phrase } from '../core/words/phrase.ts'
 import { Refusal } from '../core/words/refusal.ts'
-import { say } from '../core/words/say.ts'
 import {
   type Answer,
   answer,
@@ -16,6 +15,7 @@ import {
 } from '../core/workroom.ts'
 import { shellContext } from './context.ts'
 import type { FromStore, ToStore } from './messages.ts'
+import { sayHere, speakTo } from './tongue.ts'
 
 // The one thread that has the store. It answers messages in the order they come; only jobs take their time beside.
 
@@ -97,8 +97,10 @@ function shut(): void {
 
 async function ask(name: string, payload: unknown): Promise<Answer> {
   const given = opened()
+  const reader = readerOf(given)
+  speakTo(reader)
   if (requests.find((entry) => entry.name === name)?.kind !== 'job') {
-    return answer(requests, name, payload, given, readerOf(given))
+    return answer(requests, name, payload, given, reader)
   }
   const job = given.newId()
   const stop = new AbortController()
@@ -110,7 +112,7 @@ async function ask(name: string, payload: unknown): Promise<Answer> {
   }
   // Begun only when the name of the job is out, so that it can be stopped from its first moment.
   setImmediate(async () => {
-    const answered = await guarded(() => answer(requests, name, payload, beside, readerOf(given)))
+    const answered = await guarded(() => answer(requests, name, payload, beside, reader))
     jobs.delete(job)
     tell({ kind: 'event', event: { job, answer: answered } })
   })
@@ -135,6 +137,6 @@ async function guarded(work: () => Promise<Answer>): Promise<Answer> {
         ? error.phrase
         : phrase(stopped ? 'refusal.shell.stopped' : 'refusal.shell.fault')
     if (!(error instanceof Refusal) && !stopped) console.error(error)
-    return { ok: false, error: { code: sentence.code, message: say(sentence) } }
+    return { ok: false, error: { code: sentence.code, message: sayHere(sentence) } }
   }
 }

@@ -6,7 +6,7 @@ import { Refusal } from '../parts/refusal.tsx'
 import { Tick } from '../parts/tick.tsx'
 import { useDoing, useTell } from '../workroom.tsx'
 import { type Given, type Person, readHours, SKILLS, type TypedPerson, writtenHours } from './person.ts'
-import { useWeekdays } from './weekdays.ts'
+import { useWeekdays, useWeekOrder } from './weekdays.ts'
 
 type Props = {
   /** Somebody who is here already; nobody, to enter one. */
@@ -22,6 +22,7 @@ const NOBODY: TypedPerson = { name: '', skills: SKILLS, week: ['', '', '', '', '
 export function PersonForm({ person, onKeep, onDone, onLeave }: Props) {
   const tell = useTell()
   const doing = useDoing()
+  const order = useWeekOrder()
   const days = useWeekdays('long')
   const [typed, setTyped, forget] = useHalfFilled(`person ${person?.id ?? 'new'}`, () =>
     person === undefined ? NOBODY : written(person),
@@ -75,10 +76,10 @@ export function PersonForm({ person, onKeep, onDone, onLeave }: Props) {
         <legend>{tell('people.week')}</legend>
         <p className="quiet">{tell('people.week.help')}</p>
         <div className="person-week">
-          {days.map((day, i) => (
+          {order.map((i) => (
             <TextField
-              key={day}
-              label={tell('people.day', { day })}
+              key={i}
+              label={tell('people.day', { day: days[i]! })}
               value={typed.week[i]!}
               onChange={(text) => set({ week: typed.week.with(i, text) })}
             />

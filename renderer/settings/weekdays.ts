@@ -12,3 +12,21 @@ export function useWeekdays(weekday: 'long' | 'short'): string[] {
     return Array.from({ length: 7 }, (_, day) => format.format(new Date(MONDAY + day * 86_400_000)))
   }, [locale, weekday])
 }
+
+/** The days of the week, Monday 0, in the order in which the reader's region counts them. */
+export function useWeekOrder(): number[] {
+  const { locale } = useHouse().reader
+  return useMemo(() => {
+    const first = weekInfo(locale).firstDay - 1
+    return Array.from({ length: 7 }, (_, i) => (first + i) % 7)
+  }, [locale])
+}
+
+/** Older browsers have it as a field; 1 is Monday (ECMA-402, Intl Locale Info). */
+function weekInfo(locale: string): { firstDay: number } {
+  const one = new Intl.Locale(locale) as Intl.Locale & {
+    getWeekInfo?: () => { firstDay: number }
+    weekInfo?: { firstDay: number }
+  }
+  return one.getWeekInfo?.() ?? one.weekInfo ?? { firstDay: 1 }
+}

@@ -9,6 +9,7 @@ import { findableAnew } from './findable-anew.ts'
 import * as inputs from './inputs.ts'
 import { request } from './request.ts'
 import { MOST_SENT, received, sentFile } from './sent-file.ts'
+import { readerOf } from './settings.ts'
 import { removeTakenOut, takenOutFolder, takenOutName } from './taken-out.ts'
 import { LISTS, listCsv } from './taking-out-lists.ts'
 
@@ -30,7 +31,7 @@ export const takingOutRequests = [
       mkdirSync(takenOutFolder(store.path), { recursive: true })
       const path = join(takenOutFolder(store.path), name)
       const { bytes, missing } = await exportStore(store, path, {
-        ...{ now: at, signal },
+        ...{ now: at, signal, reader: readerOf(context) },
         report: (done) => report({ done, doing: 'export' }),
       })
       removeTakenOut(store.path, name)

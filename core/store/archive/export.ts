@@ -3,6 +3,7 @@ import { join } from 'node:path'
 import Database from 'better-sqlite3'
 import { phrase } from '../../words/phrase.ts'
 import { Refusal } from '../../words/refusal.ts'
+import { englishReader, type Reader } from '../../words/say.ts'
 import type { Store } from '../open.ts'
 import { isWhole, namedFiles, noting } from './export-files.ts'
 import { ATTACHMENT_NAME, HEADER, type Header, headerJson, README, tableFile, VERSION } from './header.ts'
@@ -22,6 +23,8 @@ export type ExportOptions = {
   /** The part that is done, from 0 to 1. */
   report?: (done: number) => void
   signal?: AbortSignal
+  /** Whom the page that says what is in it speaks to; in English, if not said. */
+  reader?: Reader
 }
 
 /**
@@ -34,7 +37,7 @@ export type ExportOptions = {
 export async function exportStore(
   { db, attachments }: Pick<Store, 'db' | 'attachments'>,
   target: string,
-  { now, report = () => {}, signal }: ExportOptions,
+  { now, report = () => {}, signal, reader = englishReader }: ExportOptions,
 ): Promise<{ bytes: number; missing: string[] }> {
   const [part, book] = [`${target}.part`, `${target}.book.part`]
   const told = (done: number) => {
@@ -52,7 +55,7 @@ export async function exportStore(
     })
     copy = new Database(book)
     zip = writeZip(part)
-    const header = await written(copy, attachments, zip, told)
+    const header = await written(copy, attachments, zip, told, reader)
     await zip.add(HEADER, [Buffer.from(headerJson({ ...header, madeAt: now }))])
     zip.end()
     zip.close()
@@ -80,10 +83,24 @@ async function written(
   attachments: string,
   zip: ZipWriter,
   told: (done: number) => void,
+  reader: Reader,
 ): Promise<Omit<Header, 'madeAt'>> {
   const files: Header['files'] = []
   const tables = tablesOf(copy).map((table) => ({ ...table, rows: rowsOf(copy, table) }))
-  files.push(await added(README, [Buffer.from(readmeOf(tables.map(({ name }) => name)))], zip))
+  files.push(
+    await added(
+      README,
+      [
+        Buffer.from(
+          readmeOf(
+            tables.map(({ name }) => name),
+            reader,
+          ),
+        ),
+      ],
+      zip,
+    ),
+  )
   const all = tables.reduce((sum, { rows }) => sum + rows, 0)
   const hashes = new Set<string>()
   let done = 0

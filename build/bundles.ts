@@ -55,14 +55,25 @@ const shell = ({ file, name, format, first }: Entry, { outDir, bundled }: ShellK
 export const buildScreen = (outDir?: string): Promise<Made> =>
   build({ ...screen, build: { ...screen.build, ...(outDir === undefined ? {} : { outDir }) } })
 
+const THREADS = [
+  ['electron/store-thread.ts', 'store-thread', 'es'],
+  ['electron/lay-thread.ts', 'lay-thread', 'es'],
+] as const
+
+const PACKED = [['electron/packaged-thread.ts', 'store-thread', 'es'], THREADS[1]] as const
+
+/** Only the code of the threads, for what itself runs from its sources. */
+export async function buildThreads(): Promise<void> {
+  for (const [file, name, format] of THREADS)
+    await build(shell({ file, name, format, first: false }, INSTALLED))
+}
+
 /** What a window of its own runs from, into `dist/electron` where nothing else is said. */
 export async function buildShell(kind = INSTALLED): Promise<Made[]> {
-  const thread = kind.bundled ? 'electron/packaged-thread.ts' : 'electron/store-thread.ts'
   const made: Made[] = []
   for (const [file, name, format] of [
     ['electron/main.ts', 'main', 'es'],
-    [thread, 'store-thread', 'es'],
-    ['electron/lay-thread.ts', 'lay-thread', 'es'],
+    ...(kind.bundled ? PACKED : THREADS),
     ['electron/preload.ts', 'preload', 'cjs'],
     // A package has a window, and no use for a browser.
     ...(kind.bundled ? [] : [['electron/browser.ts', 'browser', 'es'] as const]),

@@ -5,6 +5,7 @@ import { parseArgs } from 'node:util'
 import { chromium } from 'playwright-core'
 import { serveLoopback } from '../electron/loopback.ts'
 import { startStore } from '../electron/store-host.ts'
+import { threadCode } from '../electron/thread-code.ts'
 import { buildScreen } from './bundles.ts'
 
 /**
@@ -25,7 +26,7 @@ const scratch = mkdtempSync(join(tmpdir(), 'ellwand-pictures-'))
 
 mkdirSync(folder, { recursive: true })
 await buildScreen()
-const store = startStore(scratch, new URL('../electron/store-thread.ts', import.meta.url))
+const store = startStore(scratch, threadCode('store-thread'))
 await store.enter('own')
 const server = await serveLoopback(store, resolve(root, 'dist/renderer'))
 const browser = await chromium.launch({

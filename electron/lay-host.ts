@@ -2,6 +2,7 @@ import { availableParallelism } from 'node:os'
 import { Worker } from 'node:worker_threads'
 import type { LaySearched, LaySearchLimits, Manner, Places, Strip } from '../core/workroom.ts'
 import type { FromLay, LayTask } from './lay-messages.ts'
+import { threadCode } from './thread-code.ts'
 
 export type LayLimits = {
   threads: number
@@ -15,10 +16,7 @@ export type LayLimits = {
 /** The best places, how the search ended, and what it took. */
 export type LayFound = LaySearched & { sweeps: number; evaluations: number }
 
-const entry = new URL(
-  import.meta.url.endsWith('.ts') ? './lay-thread.ts' : './lay-thread.js',
-  import.meta.url,
-)
+const entry = threadCode('lay-thread')
 
 /** A thread that needs more than this has gone astray, MB. */
 const MEMORY = 256

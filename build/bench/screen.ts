@@ -4,6 +4,7 @@ import { join, resolve } from 'node:path'
 import { chromium, type Page } from 'playwright-core'
 import { serveLoopback } from '../../electron/loopback.ts'
 import { startStore } from '../../electron/store-host.ts'
+import { threadCode } from '../../electron/thread-code.ts'
 import { buildScreen } from '../bundles.ts'
 import { quoteForNew, quoteForReturning } from './first-quotes.ts'
 import { summedUp, type Timing } from './timing.ts'
@@ -57,7 +58,7 @@ export async function screenTimings(): Promise<Timing[]> {
   if (!existsSync(CHROMIUM)) return []
   await buildScreen()
   const scratch = mkdtempSync(join(tmpdir(), 'ellwand-bench-'))
-  const store = startStore(scratch, new URL('../../electron/store-thread.ts', import.meta.url))
+  const store = startStore(scratch, threadCode('store-thread'))
   await store.enter('sample')
   const server = await serveLoopback(store, resolve(import.meta.dirname, '../../dist/renderer'))
   const browser = await chromium.launch({ executablePath: CHROMIUM, args: ['--no-sandbox'] })

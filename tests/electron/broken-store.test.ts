@@ -3,6 +3,7 @@ import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { openStore } from '../../core/workroom.ts'
 import { STORE_FILES, startStore } from '../../electron/store-host.ts'
+import { threadCode } from '../../electron/thread-code.ts'
 import { NOON, scratch, workroom } from '../support/store.ts'
 
 test('a large book in which a text is broken is found out while it is open, and nothing more is written to it', async () => {
@@ -18,7 +19,7 @@ test('a large book in which a text is broken is found out while it is open, and 
   const bytes = readFileSync(path)
   bytes[bytes.indexOf('{"version"')] = 0x01
   writeFileSync(path, bytes)
-  const store = startStore(folder, new URL('../../electron/store-thread.ts', import.meta.url))
+  const store = startStore(folder, threadCode('store-thread'))
   try {
     expect((await store.enter('own')).ok).toBe(true)
     type Described = { ok: true; result: { damaged: object | null } }

@@ -5,6 +5,7 @@ import { join, resolve } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { type Loopback, serveLoopback } from '../../electron/loopback.ts'
 import { type StoreHost, startStore } from '../../electron/store-host.ts'
+import { threadCode } from '../../electron/thread-code.ts'
 import { hasBrowser, usingBrowser, withoutBrowser } from '../support/browser.ts'
 
 let folder: string
@@ -15,7 +16,7 @@ const screen = resolve(import.meta.dirname, '../../dist/renderer')
 
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'ellwand-loopback-'))
-  store = startStore(folder, new URL('../../electron/store-thread.ts', import.meta.url))
+  store = startStore(folder, threadCode('store-thread'))
   await store.enter('own')
   await store.ask('client.add', { name: 'A Secret Name' })
   server = await serveLoopback(store, screen)

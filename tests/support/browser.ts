@@ -4,6 +4,7 @@ import { type Browser, type BrowserContextOptions, chromium, type Page } from 'p
 import { afterAll, beforeAll } from 'vitest'
 import { type Loopback, serveLoopback } from '../../electron/loopback.ts'
 import { type StoreHost, startStore } from '../../electron/store-host.ts'
+import { threadCode } from '../../electron/thread-code.ts'
 
 const CANDIDATES = [
   process.env.ELLWAND_CHROMIUM,
@@ -50,7 +51,7 @@ type Opened = BrowserContextOptions & {
   at?: string
 }
 
-const THREAD = new URL('../../electron/store-thread.ts', import.meta.url)
+const THREAD = threadCode('store-thread')
 const DATED = new URL('./dated-thread.ts', import.meta.url)
 
 /** The planner as `npm start` serves it, with a page of it open. */

@@ -1,3 +1,5 @@
+import { threadCode } from '../../electron/thread-code.ts'
+
 // The store's thread on a day that a test names: its clock stands at TEST_NOW when it starts, and goes on from there.
 
 const named = Date.parse(process.env.TEST_NOW!)
@@ -13,4 +15,4 @@ globalThis.Date = class extends Today {
   }
 } as DateConstructor
 
-await import('../../electron/store-thread.ts')
+await import(threadCode('store-thread').href)

@@ -1,5 +1,6 @@
 import { syncBuiltinESMExports } from 'node:module'
 import workers from 'node:worker_threads'
+import { threadCode } from '../../electron/thread-code.ts'
 
 // The store's thread, but every thread that it starts itself is killed in the middle of its work.
 
@@ -11,4 +12,4 @@ workers.Worker = class extends Worker {
   }
 }
 syncBuiltinESMExports()
-await import('../../electron/store-thread.ts')
+await import(threadCode('store-thread').href)

@@ -190,13 +190,15 @@ function options(snapshot: QuoteSnapshot): Block[] {
 
 function terms(snapshot: QuoteSnapshot): Block[] {
   const tell = tellerOf(readerOf(snapshot))
+  const readyBy = (day: string, answerBy: string | undefined) =>
+    answerBy === undefined
+      ? tell('paper.quote.promisedTerm', { day: { date: day } })
+      : tell('paper.quote.promisedUntil', { day: { date: day }, answer: { date: answerBy } })
   return [
     { kind: 'heading', level: 2, words: tell('paper.quote.terms') },
     listed([
       tell('paper.quote.stands', { day: { date: snapshot.validUntil } }),
-      ...(snapshot.promised === undefined
-        ? []
-        : [tell('paper.quote.promisedTerm', { day: { date: snapshot.promised } })]),
+      ...(snapshot.promised === undefined ? [] : [readyBy(snapshot.promised, snapshot.answerBy)]),
       ...snapshot.terms,
     ]),
   ]

@@ -7,7 +7,8 @@ export type ClothState =
   | { at: 'here' }
   | { at: 'coming'; day: Day | null }
   | { at: 'unpromised' }
-  | { at: 'toBuy'; mm: number }
+  /** `days`: from ordering it until it is there. */
+  | { at: 'toBuy'; mm: number; days: number }
 
 /** What is known of a garment besides its steps. */
 export type Standing = {

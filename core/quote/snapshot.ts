@@ -2,6 +2,7 @@ import { addDays, type Day } from '../words/dates.ts'
 import { addMoney, type Money, noMoney, partOf, shareOf, sumMoney } from '../words/money.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
+import { answerBy } from './answer.ts'
 import { paymentsOf } from './payments.ts'
 import type { WorkroomSettings } from './settings.ts'
 import type { QuoteLine, QuoteOption, QuoteSnapshot, SharedLay } from './types.ts'
@@ -57,11 +58,12 @@ export function quoteSnapshot({
   const rests = [...new Set(charged.map(({ basisPoints }) => basisPoints))]
   const payments = paymentsOf(total, rates)
   const terms = [...settings.terms, ...(lines.some(isBrought) ? [settings.broughtTerm] : [])]
+  const validUntil = addDays(day, validityDays)
   return {
     version: 1,
     number,
     day,
-    validUntil: addDays(day, validityDays),
+    validUntil,
     letterhead,
     customer,
     lines,
@@ -83,7 +85,7 @@ export function quoteSnapshot({
     terms: terms.filter((sentence) => sentence !== ''),
     keepDepositOnceCut: settings.keepDepositOnceCut,
     ...(supersedes === undefined ? {} : { supersedes }),
-    ...(promised === undefined ? {} : { promised }),
+    ...(promised === undefined ? {} : { promised, answerBy: answerBy(day, validUntil) }),
   }
 }
 

@@ -112,4 +112,6 @@ export type QuoteSnapshot = {
   supersedes?: string
   /** The day by which it is done, as it is promised to the client. */
   promised?: Day
+  /** The last day on which a yes keeps that day. Quotes of old do not say. */
+  answerBy?: Day
 }

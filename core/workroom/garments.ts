@@ -8,10 +8,10 @@ import { reckoned } from '../price/estimate.ts'
 import type { Estimate } from '../price/estimate.types.ts'
 import { getCloth } from '../store/cloths.ts'
 import { refusingAt } from '../words/refusal.ts'
-import { promiserOf } from './calendar.ts'
 import { clothOf } from './cloths.ts'
 import { cutFor } from './cuts.ts'
 import * as inputs from './inputs.ts'
+import { promiserOf } from './ready-by.ts'
 import { request } from './request.ts'
 import { settingsOf } from './settings.ts'
 import {
@@ -87,11 +87,13 @@ export const garmentRequests = [
   request({
     name: 'garment.promise',
     kind: 'query',
-    about: 'The day that can be promised for a garment: kept four times in five with all that is accepted.',
+    about:
+      'The day that can be promised for a garment: kept four times in five with all that is accepted; the day by which the client says yes for it, and when the cloth is there then.',
     input: z.strictObject({ ...garment, ...onCloth, ...onOrder, garments }),
     run: (input, context) => {
       const [wanted, habits] = [wantedFor(input, context), habitsOf(settingsOf(context), context, input)]
-      return { day: promiserOf(context)(reckoned(cutFor(wanted, habits), wanted, habits)) }
+      const estimate = reckoned(cutFor(wanted, habits), wanted, habits)
+      return promiserOf(context)([{ cloth: wanted.cloth, others: wanted.others, estimate }])
     },
   }),
   request({
@@ -113,13 +115,19 @@ export const garmentRequests = [
       const cloths = clothIds
         .filter((id) => id !== input.clothId)
         .map((id) => ({ id, cloth: clothOf(getCloth(context.store.db, id, 'clothIds')) }))
-      const promised = promiserOf(context)
+      const promise = promiserOf(context)
+      const promised = (clothId: string | undefined, estimate: Estimate) => {
+        const { cloth } = cloths.find(({ id }) => id === clothId) ?? wanted
+        return promise([{ cloth, others: wanted.others, estimate }]).day
+      }
       return {
         alternatives: alternativesOf(wanted, cloths, habits, cutFor).map(
           ({ change, name, refused, estimate: found }) => ({
             ...{ change, name },
             ...(refused === undefined ? {} : { refused }),
-            ...(found === undefined ? {} : { figures: figuresOf(found, promised) }),
+            ...(found === undefined
+              ? {}
+              : { figures: { ...figuresOf(found), doneBy: promised(change.clothId, found) } }),
           }),
         ),
       }
@@ -127,9 +135,8 @@ export const garmentRequests = [
   }),
 ]
 
-type Promised = ReturnType<typeof promiserOf>
 /** The figures that alternatives are held against each other by. */
-const figuresOf = (estimate: Estimate, promised: Promised) => {
+const figuresOf = (estimate: Estimate) => {
   const { purchase, brought, price } = estimate
   return {
     toBuy: brought === undefined ? purchase.toBuy : 0,
@@ -138,6 +145,5 @@ const figuresOf = (estimate: Estimate, promised: Promised) => {
     net: price.net,
     total: price.total,
     earnedPerHour: price.earnedPerHour,
-    doneBy: promised(estimate),
   }
 }

@@ -15,7 +15,7 @@ export function needFor(garmentId: string, context: Context) {
 }
 
 /** The same, where its line is at hand. */
-export function needOn(garmentId: string, { cloth, estimate }: QuoteLine) {
+export function needOn(garmentId: string, { cloth, estimate }: Pick<QuoteLine, 'cloth' | 'estimate'>) {
   if (cloth.id === undefined || estimate.brought !== undefined || estimate.purchase.toBuy === 0)
     return undefined
   return {
@@ -25,7 +25,7 @@ export function needOn(garmentId: string, { cloth, estimate }: QuoteLine) {
 }
 
 /** What a garment needs of all its cloths: its own, and those of the book that lining, interlining and facings are cut from. */
-export function needsOn(garmentId: string, line: QuoteLine) {
+export function needsOn(garmentId: string, line: Pick<QuoteLine, 'cloth' | 'estimate' | 'others'>) {
   const own = needOn(garmentId, line)
   const others = (line.estimate.others ?? []).flatMap(({ role, purchase }) => {
     const cloth = line.others?.[role]

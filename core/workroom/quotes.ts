@@ -8,7 +8,7 @@ import { differenceOf } from '../quote/difference.ts'
 import { counterFor, numberOf } from '../quote/numbers.ts'
 import { sharedLays, sharesOf } from '../quote/shared.ts'
 import { type LineDraft, quoteSnapshot } from '../quote/snapshot.ts'
-import type { QuotedCloth } from '../quote/types.ts'
+import type { QuotedCloth, QuoteSnapshot } from '../quote/types.ts'
 import { getClient } from '../store/clients.ts'
 import { getCloth } from '../store/cloths.ts'
 import { commissionOfQuote } from '../store/commissions.ts'
@@ -17,13 +17,13 @@ import { getMeasurementSet, markUsed } from '../store/measurement-sets.ts'
 import { getQuote, insertQuote, listQuotes, type QuoteStanding, setQuoteState } from '../store/quotes.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
-import { promiseFor } from './calendar.ts'
 import { clothOf } from './cloths.ts'
 import { amended, commissionFrom } from './commissions.ts'
 import { cutFor } from './cuts.ts'
 import { findableQuote } from './finding.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
+import { promiserOf, readyIfAccepted } from './ready-by.ts'
 import { type Context, request } from './request.ts'
 import { settingsOf, today } from './settings.ts'
 import { habitsOf, onOrder, setInShort, wantedFor } from './wanted.ts'
@@ -113,7 +113,7 @@ export const quoteRequests = [
       return {
         commission: commissionFrom(
           quote,
-          { dueDay: dueDay ?? quote.snapshot.promised ?? null, note, taken },
+          { dueDay: dueDay ?? dueDayOf(quote.snapshot, context), note, taken },
           context,
         ),
       }
@@ -183,13 +183,21 @@ export function saveQuote(
   return getQuote(db, id)
 }
 
+/** The day by which accepted work is due: as the quote promised it, or, where the yes comes too late for that, settled anew. */
+function dueDayOf({ promised, answerBy, lines }: QuoteSnapshot, context: Context): string | null {
+  if (promised === undefined) return null
+  if (answerBy === undefined || today(context) <= answerBy) return promised
+  const anew = readyIfAccepted(lines, context)
+  return anew === null || anew < promised ? promised : anew
+}
+
 /** The day that a quote names, if it names one and the work is ever done. */
 function promisedBy(
   promise: z.output<typeof order>['promise'],
   drafts: readonly LineDraft[],
   context: Context,
 ): { promised?: string } {
-  const promised = promise === 'reckoned' ? promiseFor(drafts, context) : promise
+  const promised = promise === 'reckoned' ? promiserOf(context)(drafts).day : promise
   return promised === undefined || promised === null ? {} : { promised }
 }
 

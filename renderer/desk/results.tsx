@@ -98,17 +98,20 @@ function Misfits({ fit }: { fit: Estimate['draft']['fit'] }) {
 /** All hours of a garment: its making, and what goes on around it. */
 const hoursOf = ({ price, sewing }: Estimate) => price.earning?.hours ?? sewing.total
 
-/** The day that can be promised; grey while it still answers what was wanted before. */
-function PromisedDay({ promised: { day, old } }: { promised: Promised }) {
+/** The day that can be promised and what it rests on; grey while it still answers what was wanted before. */
+function PromisedDay({ promised: { readyBy, old } }: { promised: Promised }) {
   const { reader } = useHouse()
   const tell = useTell()
-  const said =
-    day === undefined
-      ? tell('weeks.bill.wait')
-      : day === null
-        ? tell('weeks.bill.none')
-        : printDayShort(day, reader.locale)
-  return <Figure name={tell('weeks.bill')} value={said} old={old} />
+  const name = tell('weeks.bill')
+  if (readyBy === undefined) return <Figure {...{ name, old }} value={tell('weeks.bill.wait')} />
+  const { day, answerBy, clothThere } = readyBy
+  if (day === null) return <Figure {...{ name, old }} value={tell('weeks.bill.none')} />
+  const answer = { date: answerBy }
+  const aside =
+    clothThere === answerBy
+      ? tell('weeks.bill.yes', { answer })
+      : tell('weeks.bill.yesAndCloth', { answer, cloth: { date: clothThere } })
+  return <Figure {...{ name, aside, old }} value={printDayShort(day, reader.locale)} />
 }
 
 type FigureProps = { name: string; value: string; aside?: string; old?: boolean }

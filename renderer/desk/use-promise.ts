@@ -1,10 +1,10 @@
 import { useEffect, useState } from 'react'
-import type { InputOf } from '../../core/workroom.ts'
+import type { InputOf, OutputOf } from '../../core/workroom.ts'
 import { useHouse } from '../workroom.tsx'
 
 export type Promised = {
-  /** Nothing until it was asked for the first time; null where it would never be done. */
-  day: string | null | undefined
+  /** Nothing until it was asked for the first time; its day is null where it would never be done. */
+  readyBy: OutputOf<'garment.promise'> | undefined
   /** Whether it is the answer to what was wanted before. */
   old: boolean
 }
@@ -18,14 +18,14 @@ const SETTLED = 400
  */
 export function usePromise(wanted: InputOf<'garment.promise'>, settled: boolean): Promised {
   const { workroom } = useHouse()
-  const [answer, setAnswer] = useState<{ key: string; day: string | null }>()
+  const [answer, setAnswer] = useState<{ key: string; readyBy: OutputOf<'garment.promise'> }>()
   const key = JSON.stringify(wanted)
   useEffect(() => {
     if (!settled) return
     let current = true
     const later = setTimeout(() => {
       workroom.ask('garment.promise', JSON.parse(key) as InputOf<'garment.promise'>).then(
-        ({ day }) => current && setAnswer({ key, day }),
+        (readyBy) => current && setAnswer({ key, readyBy }),
         // What refuses the garment stands above the bill already.
         () => {},
       )
@@ -35,5 +35,5 @@ export function usePromise(wanted: InputOf<'garment.promise'>, settled: boolean)
       clearTimeout(later)
     }
   }, [workroom, key, settled])
-  return { day: answer?.day, old: answer?.key !== key }
+  return { readyBy: answer?.readyBy, old: answer?.key !== key }
 }

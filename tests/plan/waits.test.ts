@@ -27,7 +27,7 @@ describe('what a garment waits for', () => {
     const away: [ClothState, string][] = [
       [{ at: 'coming', day: null }, 'coming'],
       [{ at: 'unpromised' }, 'unpromised'],
-      [{ at: 'toBuy', mm: 3200 }, 'toBuy'],
+      [{ at: 'toBuy', mm: 3200, days: 7 }, 'toBuy'],
     ]
     for (const [cloth, kind] of away) expect(kinds(whole, false, { cloth })).toEqual([kind])
     expect(kinds(whole, false, { cloth: null })).toEqual(['wash'])
@@ -36,11 +36,11 @@ describe('what a garment waits for', () => {
   test('says the day cloth comes and what is to be bought', () => {
     const said = (cloth: ClothState) => waitsFor(whole, false, { ...calm, cloth })
     expect(said({ at: 'coming', day: '2026-03-09' })).toEqual([{ for: 'coming', day: '2026-03-09' }])
-    expect(said({ at: 'toBuy', mm: 3200 })).toEqual([{ for: 'toBuy', mm: 3200 }])
+    expect(said({ at: 'toBuy', mm: 3200, days: 7 })).toEqual([{ for: 'toBuy', mm: 3200 }])
   })
 
   test('once cutting is begun, no money and no cloth holds it up any more', () => {
-    const missing = { deposit: gbp(500), cloth: { at: 'toBuy', mm: 100 } as const, estimated: 1 }
+    const missing = { deposit: gbp(500), cloth: { at: 'toBuy', mm: 100, days: 7 } as const, estimated: 1 }
     expect(kinds(whole.slice(1), true, missing)).toEqual([])
     expect(kinds(whole.slice(2), true, missing)).toEqual([])
   })

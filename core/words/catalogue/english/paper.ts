@@ -200,6 +200,8 @@ export const paper = {
   'paper.quote.promised': 'Ready by',
   'paper.quote.promisedTerm':
     'It is ready by {day}, if you say yes within a week; later than that the day is settled anew.',
+  'paper.quote.promisedUntil':
+    'It is ready by {day}, if you say yes by {answer}; later than that the day is settled anew.',
   'paper.quote.validUntil': 'Valid until',
   'paper.quote.supersedes': 'In place of',
   'paper.quote.foot': 'Quote {number} · {day} · {house}',

@@ -205,6 +205,8 @@ export const paper: Translated<typeof english> = {
   'paper.quote.promised': 'Fertig bis',
   'paper.quote.promisedTerm':
     'Fertig bis {day}, wenn die Zusage binnen einer Woche kommt; danach wird der Tag neu vereinbart.',
+  'paper.quote.promisedUntil':
+    'Fertig bis {day}, wenn die Zusage bis {answer} kommt; danach wird der Tag neu vereinbart.',
   'paper.quote.validUntil': 'Gültig bis',
   'paper.quote.supersedes': 'Anstelle von',
   'paper.quote.foot': 'Angebot {number} · {day} · {house}',

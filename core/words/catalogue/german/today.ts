@@ -96,6 +96,8 @@ export const today: Translated<typeof english> = {
   'weeks.bill': 'Versprechbar für',
   'weeks.bill.none': 'kein Tag',
   'weeks.bill.wait': '…',
+  'weeks.bill.yes': 'bei Zusage bis {answer}',
+  'weeks.bill.yesAndCloth': 'bei Zusage bis {answer}, der Stoff ist dann am {cloth} da',
   'people.title': 'Wer hier arbeitet',
   'people.about':
     'Der Plan verteilt die Arbeit nach diesen Stunden. Was hier steht, gilt anstelle der Wochenstunden oben.',

@@ -9,6 +9,7 @@ import { useHouse, useTell } from '../workroom.tsx'
 import { FinishedDrawing, OtherLays, PieceDrawings } from './drawings.tsx'
 import { FitReport } from './fit-report.tsx'
 import { Reasons } from './reasons.tsx'
+import { RestsOn } from './rests-on.tsx'
 import type { Estimate } from './use-estimate.ts'
 import type { Promised } from './use-promise.ts'
 
@@ -59,6 +60,7 @@ export function Results(props: Props) {
             />
             <div className="bill-do">{children}</div>
           </div>
+          <RestsOn {...promised} />
           {beneath}
           <Misfits fit={estimate.draft.fit} />
           <FinishedDrawing draft={estimate.draft} />
@@ -98,20 +100,17 @@ function Misfits({ fit }: { fit: Estimate['draft']['fit'] }) {
 /** All hours of a garment: its making, and what goes on around it. */
 const hoursOf = ({ price, sewing }: Estimate) => price.earning?.hours ?? sewing.total
 
-/** The day that can be promised and what it rests on; grey while it still answers what was wanted before. */
+/** The day that can be promised; grey while it still answers what was wanted before. */
 function PromisedDay({ promised: { readyBy, old } }: { promised: Promised }) {
   const { reader } = useHouse()
   const tell = useTell()
-  const name = tell('weeks.bill')
-  if (readyBy === undefined) return <Figure {...{ name, old }} value={tell('weeks.bill.wait')} />
-  const { day, answerBy, clothThere } = readyBy
-  if (day === null) return <Figure {...{ name, old }} value={tell('weeks.bill.none')} />
-  const answer = { date: answerBy }
-  const aside =
-    clothThere === answerBy
-      ? tell('weeks.bill.yes', { answer })
-      : tell('weeks.bill.yesAndCloth', { answer, cloth: { date: clothThere } })
-  return <Figure {...{ name, aside, old }} value={printDayShort(day, reader.locale)} />
+  const said =
+    readyBy === undefined
+      ? tell('weeks.bill.wait')
+      : readyBy.day === null
+        ? tell('weeks.bill.none')
+        : printDayShort(readyBy.day, reader.locale)
+  return <Figure name={tell('weeks.bill')} value={said} old={old} />
 }
 
 type FigureProps = { name: string; value: string; aside?: string; old?: boolean }

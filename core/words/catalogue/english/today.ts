@@ -93,8 +93,9 @@ export const today = {
   'weeks.bill': 'Can be promised for',
   'weeks.bill.none': 'no day',
   'weeks.bill.wait': '…',
-  'weeks.bill.yes': 'with a yes by {answer}',
-  'weeks.bill.yesAndCloth': 'with a yes by {answer}, and the cloth here on {cloth}',
+  'weeks.bill.yes': 'Ready by {day} holds if she says yes by {answer}.',
+  'weeks.bill.yesAndCloth':
+    'Ready by {day} holds if she says yes by {answer}. The cloth, ordered then, is here on {cloth}.',
   'people.title': 'Who works here',
   'people.about':
     'The plan gives out work by these hours. What you set here stands in the place of the hours a week above.',

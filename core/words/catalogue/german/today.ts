@@ -96,8 +96,9 @@ export const today: Translated<typeof english> = {
   'weeks.bill': 'Versprechbar für',
   'weeks.bill.none': 'kein Tag',
   'weeks.bill.wait': '…',
-  'weeks.bill.yes': 'bei Zusage bis {answer}',
-  'weeks.bill.yesAndCloth': 'bei Zusage bis {answer}, der Stoff ist dann am {cloth} da',
+  'weeks.bill.yes': 'Fertig bis {day} gilt bei Zusage bis {answer}.',
+  'weeks.bill.yesAndCloth':
+    'Fertig bis {day} gilt bei Zusage bis {answer}. Der Stoff, an dem Tag bestellt, ist am {cloth} da.',
   'people.title': 'Wer hier arbeitet',
   'people.about':
     'Der Plan verteilt die Arbeit nach diesen Stunden. Was hier steht, gilt anstelle der Wochenstunden oben.',

@@ -4,6 +4,7 @@ import { finishOdds } from '../plan/schedule/odds.ts'
 import { promiseDay } from '../plan/schedule/promise.ts'
 import { type Reason, reasonsOf } from '../plan/schedule/reasons.ts'
 import { schedule } from '../plan/schedule/schedule.ts'
+import type { Base, Job } from '../plan/schedule/types.ts'
 import { whatIf } from '../plan/schedule/what-if.ts'
 import { clientNames } from '../store/clients.ts'
 import { openCommissions } from '../store/commissions.ts'
@@ -33,23 +34,53 @@ export const calendarRequests = [
     run: ({ quoteId }, context) => {
       const base = datedBase(context)
       const { snapshot } = getQuote(context.store.db, quoteId, 'quoteId')
-      const jobs = newJobs(snapshot.lines, base.today, context)
-      const { added, changed } = whatIf(base, jobs)
-      const numbers = new Map(openCommissions(context.store.db).map(({ id, number }) => [id, number]))
-      return {
-        promise: promiseDay(base, jobs, paceOf(context)),
-        finish: added[0]?.finish ?? null,
-        changed: changed.map((one) => ({ ...one, number: numbers.get(one.commission) ?? '' })),
+      return ifAdded(newJobs(snapshot.lines, base.today, context), base, context)
+    },
+  }),
+  request({
+    name: 'plan.room',
+    kind: 'query',
+    about:
+      'The same for so many hours of sewing by hand, whatever they are of: from today, or from a day on which the cloth is there.',
+    input: z.strictObject({
+      hours: z.number().positive().max(5000),
+      cloth: inputs.day.optional().describe('the day on which the cloth is there, if not yet'),
+    }),
+    run: ({ hours, cloth }, context) => {
+      const job: Job = {
+        ...{ id: 'new', garment: 'new', commission: 'new', skill: 'handSewing', minutes: 60 * hours },
+        ...{ work: {}, after: [], release: cloth ?? null, wait: 0, due: null },
       }
+      return ifAdded([job], datedBase(context), context)
     },
   }),
 ]
+
+/** What work would do to the weeks if it were accepted today. */
+function ifAdded(jobs: readonly Job[], base: Base, context: Context) {
+  const { added, changed } = whatIf(base, jobs)
+  const numbers = new Map(openCommissions(context.store.db).map(({ id, number }) => [id, number]))
+  return {
+    promise: promiseDay(base, jobs, paceOf(context)),
+    finish: added[0]?.finish ?? null,
+    changed: changed.map((one) => ({ ...one, number: numbers.get(one.commission) ?? '' })),
+  }
+}
+
+/** Weeks whose hours are told however soon all work is done: what is still free in them is what can be taken on. */
+const WEEKS = 8
 
 /** The plan of all open work as screens show it. */
 export function planFor(context: Context, { odds: wanted } = { odds: true }) {
   const { db } = context.store
   const base = baseOf(context)
-  const { commissions, impossible, weeks, slots } = schedule(base.jobs, base.people, base.away, base.today)
+  const { commissions, impossible, weeks, slots } = schedule(
+    base.jobs,
+    base.people,
+    base.away,
+    base.today,
+    WEEKS,
+  )
   const odds = new Map((wanted ? finishOdds(base, paceOf(context)) : []).map((one) => [one.commission, one]))
   const latest = latestStarts(base)
   const reasons = reasonsOf(base)

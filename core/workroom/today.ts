@@ -7,6 +7,7 @@ import { listQuotes } from '../store/quotes.ts'
 import { awaitedLengths } from '../store/stock.ts'
 import { runningTimer } from '../store/times.ts'
 import { addDays } from '../words/dates.ts'
+import type { Phrase } from '../words/phrase.ts'
 import { planFor } from './calendar.ts'
 import { atAGlance } from './commissions.ts'
 import { duesOf, remindOf } from './money-of.ts'
@@ -49,7 +50,19 @@ export const todayRequests = [
   }),
 ]
 
-/** The steps that the plan begins with today, and after them the next ones of what is most pressing. */
+/** What she sees to herself before a step can be taken; and what nobody here can hasten. */
+const TO_DO = [
+  'waits.toBuy',
+  'waits.unpromised',
+  'waits.fittingNotBooked',
+  'waits.fittingNotWritten',
+] as const
+const IN_THE_WAY = ['waits.coming', 'waits.coming.noDay', 'waits.fitting']
+
+/**
+ * The steps that the plan begins with today, and after them the next ones of what is most pressing; what cannot be gone on
+ * with comes last. Where something is to be seen to first, that is what there is to do.
+ */
 function nextSteps(plan: ReturnType<typeof planFor>, context: Context) {
   const now = new Set(plan.today.map(({ job }) => job))
   // What is late should have been begun before any day that is left; what nobody waits for comes last.
@@ -59,22 +72,30 @@ function nextSteps(plan: ReturnType<typeof planFor>, context: Context) {
       latestStart ?? (late !== null && late > 0 ? '' : '9999'),
     ]),
   )
+  const takesUp = ({ id, first }: { id: string; first: string | null }) => first !== null || now.has(id)
   return atAGlance(openCommissions(context.store.db), context)
     .flatMap(({ id, number, customer, garments }) =>
       garments.flatMap(({ id: garmentId, title, next, waits }) => {
         if (next === null) return []
         // Cloth that waits to be washed holds nothing up: its washing is a step like others.
         const held = waits.filter(({ code }) => code !== 'waits.wash')
-        return [{ ...next, garmentId, title, waits: held, commissionId: id, number, customer }]
+        const first =
+          TO_DO.flatMap((todo) => (held.some(({ code }) => code === todo) ? [todo] : []))[0] ?? null
+        return [{ ...next, garmentId, title, first, waits: held, commissionId: id, number, customer }]
       }),
     )
     .sort(
       (a, b) =>
-        Number(now.has(b.id)) - Number(now.has(a.id)) ||
+        Number(stands(a)) - Number(stands(b)) ||
+        Number(takesUp(b)) - Number(takesUp(a)) ||
         urgency.get(a.commissionId)!.localeCompare(urgency.get(b.commissionId)!),
     )
     .slice(0, NEXT)
 }
+
+/** Whether nothing can be done for a step but wait. */
+const stands = ({ first, waits }: { first: string | null; waits: readonly Phrase[] }): boolean =>
+  first === null && waits.some(({ code }) => IN_THE_WAY.includes(code))
 
 function fittingsSoon(day: string, soon: string, { store: { db } }: Context) {
   const rows = fittingsFrom(db, day).filter(({ fitting }) => fitting.day <= soon)

@@ -4,6 +4,7 @@ import type { OutputOf } from '../../core/workroom.ts'
 import { Button } from '../parts/button.tsx'
 import { useShown } from '../parts/printing.ts'
 import { Refusal } from '../parts/refusal.tsx'
+import { todayHere } from '../parts/today.ts'
 import { type Loaded, useDoing, useHouse, useTell } from '../workroom.tsx'
 import { useSettled } from './call-off.tsx'
 import { Invoices } from './invoices.tsx'
@@ -28,6 +29,7 @@ export function Money({ commission, money: { value, refused, reload } }: Props) 
         <>
           <Standing money={value} cancelled={commission.state === 'cancelled'} />
           {value.parts.length === 0 ? null : <Parts parts={value.parts} />}
+          <Payments commissionId={commission.id} money={value} onChanged={reload} />
           {value.due.minor > 0 ? (
             <div className="row">
               <Button
@@ -41,7 +43,6 @@ export function Money({ commission, money: { value, refused, reload } }: Props) 
               <Refusal sentence={doing.refused?.message} />
             </div>
           ) : null}
-          <Payments commissionId={commission.id} money={value} onChanged={reload} />
           <Invoices
             commissionId={commission.id}
             cancelled={commission.state === 'cancelled'}
@@ -115,12 +116,14 @@ function Parts({ parts }: { parts: MoneyOf['parts'] }) {
             <td className="amount">{money(amount)}</td>
             <td className="amount">{money(paid)}</td>
             <td className="amount">{money(left)}</td>
-            <td className={since === null ? 'quiet' : 'under'}>
+            <td className={since === null || left.minor <= 0 ? 'quiet' : since < todayHere() ? 'under' : ''}>
               {left.minor <= 0
                 ? tell('life.money.settled')
                 : since === null
                   ? tell('life.money.notDue')
-                  : tell('life.money.dueSince', { day: { date: since } })}
+                  : since < todayHere()
+                    ? tell('life.money.dueSince', { day: { date: since } })
+                    : tell('life.money.dueNow')}
             </td>
           </tr>
         ))}

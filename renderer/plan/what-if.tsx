@@ -7,10 +7,12 @@ type Change = OutputOf<'plan.whatIf'>['changed'][number]
 
 /** What accepting a quote would do: the day that can be promised, and the work it would put off. */
 export function WhatIf({ quoteId }: { quoteId: string }) {
-  const tell = useTell()
   const { value, refused } = useQuery('plan.whatIf', { quoteId })
-  if (value === undefined) return <Refusal sentence={refused} />
-  const { promise, changed } = value
+  return value === undefined ? <Refusal sentence={refused} /> : <WouldDo {...value} />
+}
+
+export function WouldDo({ promise, changed }: Pick<OutputOf<'plan.whatIf'>, 'promise' | 'changed'>) {
+  const tell = useTell()
   return (
     <p className="what-if">
       {promise === null ? tell('weeks.promise.never') : tell('weeks.promise', { day: { date: promise } })}{' '}

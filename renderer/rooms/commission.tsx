@@ -1,7 +1,9 @@
 import { useState } from 'react'
 import { printDate } from '../../core/words/dates.ts'
+import type { OutputOf } from '../../core/workroom.ts'
 import { Account } from '../commission/account.tsx'
 import { Days } from '../commission/days.tsx'
+import { Deliver } from '../commission/deliver.tsx'
 import { Fittings } from '../commission/fittings.tsx'
 import { GarmentSteps } from '../commission/garment-steps.tsx'
 import { type Followed, useGarmentNames } from '../commission/logged.ts'
@@ -59,7 +61,7 @@ function Begun({ first, opened }: { first: Followed; opened: string | undefined 
     )
   return (
     <div className="stack">
-      <Head commission={commission} onChanged={again} />
+      <Head commission={commission} money={money.value} onChanged={again} />
       <Days commission={commission} money={money.value} onChanged={follow} />
       <p role="status" className="unseen">
         {said}
@@ -103,15 +105,22 @@ function Begun({ first, opened }: { first: Followed; opened: string | undefined 
   )
 }
 
-function Head({ commission, onChanged }: { commission: Followed; onChanged: () => Promise<void> }) {
+type HeadProps = {
+  commission: Followed
+  money: OutputOf<'money.of'> | undefined
+  onChanged: () => Promise<void>
+}
+
+function Head({ commission, money, onChanged }: HeadProps) {
   const { workroom, reader } = useHouse()
   const tell = useTell()
   const doing = useDoing()
   const show = useShown()
   const { id, revision, state, deliveredDay, cancelledDay } = commission
-  const hand = (name: 'commission.deliver' | 'commission.reopen') =>
+  const [handing, setHanding] = useState(false)
+  const reopen = () =>
     doing.run(async () => {
-      await workroom.ask(name, { id, revision })
+      await workroom.ask('commission.reopen', { id, revision })
       await onChanged()
     })
   const facts = [
@@ -146,18 +155,21 @@ function Head({ commission, onChanged }: { commission: Followed; onChanged: () =
             <Button
               main={commission.garments.every(({ next }) => next === null)}
               busy={doing.busy}
-              onPress={() => void hand('commission.deliver')}
+              onPress={() => setHanding(!handing)}
             >
               {tell('times.commission.deliver')}
             </Button>
           ) : state === 'delivered' ? (
-            <Button busy={doing.busy} onPress={() => void hand('commission.reopen')}>
+            <Button busy={doing.busy} onPress={() => void reopen()}>
               {tell('times.commission.reopen')}
             </Button>
           ) : null}
         </div>
       </div>
       <Refusal sentence={doing.refused?.message} />
+      {handing && state === 'open' ? (
+        <Deliver {...{ commission, money }} close={() => setHanding(false)} onDelivered={onChanged} />
+      ) : null}
     </>
   )
 }

@@ -1,6 +1,7 @@
 import { Refusal } from '../parts/refusal.tsx'
 import { Picture, PictureKey } from '../plan/picture.tsx'
 import { dueOf, type Planned } from '../plan/reasons.ts'
+import { Room } from '../plan/room.tsx'
 import { PlanTable } from '../plan/table.tsx'
 import { Waiting } from '../plan/waiting.tsx'
 import { useQuery, useTell } from '../workroom.tsx'
@@ -26,6 +27,7 @@ export function Plan() {
           <PlanTable planned={planned} />
         </>
       )}
+      {value === undefined ? null : <Room weeks={value.weeks} />}
       {value === undefined ? null : <Waiting day={value.day} />}
     </div>
   )

@@ -7,6 +7,15 @@ import { StartTimer } from './start-timer.tsx'
 
 type Next = OutputOf<'today.show'>['next'][number]
 
+const toCommission = ({ commissionId }: Next) => addressOf('commissions', commissionId)
+/** Where that is done which comes before a step. */
+const WHERE: Record<NonNullable<Next['first']>, (step: Next) => string> = {
+  'waits.toBuy': () => addressOf('cloths', 'shopping'),
+  'waits.unpromised': toCommission,
+  'waits.fittingNotBooked': toCommission,
+  'waits.fittingNotWritten': toCommission,
+}
+
 /** The steps to take up now, the most pressing first, each with its timer. */
 export function NextSteps({ steps }: { steps: readonly Next[] }) {
   const { reader } = useHouse()
@@ -24,7 +33,7 @@ export function NextSteps({ steps }: { steps: readonly Next[] }) {
             return (
               <li key={step.id}>
                 <p className="today-step">
-                  <strong>{name}</strong>
+                  <strong>{step.first === null ? name : tell(`today.do.${step.first}`)}</strong>
                   <span>
                     {tell('paper.garment.forWhom', { title, wearer: step.customer })}
                     {' · '}
@@ -36,11 +45,22 @@ export function NextSteps({ steps }: { steps: readonly Next[] }) {
                     </span>
                   )}
                 </p>
-                <ToTable {...step} name={tell('paper.garment.forWhom', { title, wearer: step.customer })} />
-                <StartTimer
-                  on={{ stepIds: [step.id] }}
-                  name={tell('today.next.step', { step: name, garment: title, number: step.number })}
-                />
+                {step.first === null ? (
+                  <>
+                    <ToTable
+                      {...step}
+                      name={tell('paper.garment.forWhom', { title, wearer: step.customer })}
+                    />
+                    <StartTimer
+                      on={{ stepIds: [step.id] }}
+                      name={tell('today.next.step', { step: name, garment: title, number: step.number })}
+                    />
+                  </>
+                ) : (
+                  <a className="button" href={WHERE[step.first](step)}>
+                    {tell(`today.go.${step.first}`)}
+                  </a>
+                )}
               </li>
             )
           })}

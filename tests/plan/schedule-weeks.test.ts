@@ -33,6 +33,16 @@ describe('the load of the weeks', () => {
     expect(Math.min(over, within)).toBeGreaterThan(20)
   })
 
+  test('tells of so many weeks at least, with what is free in them', () => {
+    const { weeks } = schedule([aJob('a', { minutes: 90 })], [aPerson(100)], [], MONDAY, 4)
+    expect(weeks.map(({ monday, hours, planned }) => [monday, hours, planned])).toEqual([
+      [day(0), 700, 90],
+      [day(7), 700, 0],
+      [day(14), 700, 0],
+      [day(21), 700, 0],
+    ])
+  })
+
   test('begins with today, in the middle of a week, and goes on until the last day', () => {
     const friday = '2026-06-05'
     const { weeks } = schedule(

@@ -221,6 +221,8 @@ describe.runIf(hasBrowser)(`a month in the workroom${withoutBrowser}`, () => {
       await expect.poll(() => unticked.count()).toBeLessThan(left)
     }
     await page.getByRole('button', { name: 'Delivered' }).click()
+    await page.getByText(/^£.* is not paid\.$/).waitFor()
+    await page.getByRole('button', { name: 'Handed over all the same' }).click()
     await page.getByText('delivered on 27 March 2026').waitFor()
     await page.getByRole('button', { name: 'Make the invoice' }).click()
     await page.getByRole('button', { name: 'Make it' }).click()

@@ -193,6 +193,8 @@ describe.runIf(hasBrowser)(`quoted against actual${withoutBrowser}`, () => {
     await page.getByText('No time is logged for 8 of 15 steps').waitFor()
 
     await page.getByRole('button', { name: 'Delivered', exact: true }).click()
+    await page.getByText(/^\d+ of 15 steps are not ticked\.$/).waitFor()
+    await page.getByRole('button', { name: 'Handed over all the same' }).click()
     await page.getByText(/delivered on \d/).waitFor()
     expect(await page.getByRole('checkbox', { name: /^Try on/ }).isDisabled()).toBe(true)
     const cloth = page.locator('.account').getByRole('row', { name: /^Cloth/ })

@@ -92,3 +92,29 @@ describe('the day that is promised', () => {
     expect(washed.finish < '2026-03-16').toBe(true)
   })
 })
+
+describe('room for more work', () => {
+  type Room20 = { promise: string; changed: unknown[] }
+  const more = (room: Room, hours: number, cloth?: string) =>
+    room.done<Room20>('plan.room', { hours, ...(cloth === undefined ? {} : { cloth }) })
+
+  test('is told of eight weeks, the days of people as the workroom has them', async () => {
+    const room = await agreedWork()
+    const { weeks } = await room.done<{ weeks: { hours: number; planned: number }[] }>('plan.show', {})
+    // 25 hours a week.
+    expect(weeks.map(({ hours, planned }) => [hours, planned])).toEqual(Array(8).fill([1500, 0]))
+  })
+
+  test('says when so many hours would be done, after what is accepted, and once their cloth is there', async () => {
+    const room = await agreedWork({ leadDays: 0 })
+    // Fifty hours are two weeks of 25 and, kept four times in five, more than that.
+    const { promise } = await more(room, 50)
+    expect(promise > '2026-03-13').toBe(true)
+    expect((await more(room, 10)).promise < promise).toBe(true)
+    expect((await more(room, 50, '2026-03-16')).promise).toBe(addDays(promise, 14))
+    await room.accepted()
+    const after = await more(room, 50)
+    expect(after.promise > promise).toBe(true)
+    expect(after.changed).toEqual([])
+  })
+})

@@ -89,6 +89,24 @@ describe('the list of commissions', () => {
     expect((await next()).map(({ waits }) => waits)).toEqual([[]])
   })
 
+  test('puts the order for its cloth first, and what is held up by nothing but time last', async () => {
+    const room = await agreedWork()
+    const late = await room.accepted({ dueDay: '2026-03-20' })
+    await paid(room, late.id)
+    type Next = { commissionId: string; first: string | null; waits: Wait[] }
+    const next = async () => (await room.done<{ next: Next[] }>('today.show')).next
+    expect((await next()).map(({ first }) => first)).toEqual(['waits.toBuy'])
+    await room.done('shopping.order', { clothId: room.cloth.id })
+    expect((await next()).map(({ first, waits }) => [first, waits[0]!.code])).toEqual([
+      [null, 'waits.coming'],
+    ])
+    // A second one, due later, whose cloth lies here: there is something to do for it today.
+    await room.done('stock.add', { clothId: room.cloth.id, length: '5 m' })
+    const other = await room.accepted({ dueDay: '2026-06-20' })
+    await paid(room, other.id)
+    expect((await next()).map(({ commissionId }) => commissionId)).toEqual([other.id, late.id])
+  })
+
   test('asks nothing before cutting once a piece is cut by itself, and undone asks again', async () => {
     const room = await agreedWork({ leadDays: 0 })
     const { garments } = await room.accepted()

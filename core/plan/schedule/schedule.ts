@@ -8,12 +8,17 @@ import { neededBy } from './urgency.ts'
 import { weeksOf } from './weeks.ts'
 import type { Worked } from './work-off.ts'
 
-/** Who does what on which day, so that the greatest lateness is least. What is late is late by as little as can be. */
+/**
+ * Who does what on which day, so that the greatest lateness is least. What is late is late by as little as can be.
+ *
+ * @param weeks for how many weeks the load is told at least, from this one on
+ */
 export function schedule(
   jobs: readonly Job[],
   people: readonly Person[],
   away: readonly Away[],
   today: Day,
+  weeks = 1,
 ): Plan {
   const calendar = calendarOf(people, away, today)
   const network = networkOf(jobs, calendar)
@@ -45,7 +50,7 @@ export function schedule(
     ...{ jobs: planned, slots },
     commissions: finishesOf(network, calendar, worked),
     impossible: impossibleOf(network, worked),
-    weeks: weeksOf(calendar, stretches, load),
+    weeks: weeksOf(calendar, stretches, load, weeks),
   }
 }
 

@@ -6,15 +6,17 @@ import type { Stretch } from './work-off.ts'
 /** Minutes that must be done by the end of a day, counted from today. */
 export type Needed = { day: number; minutes: number }
 
-/** The load of each week from today's to the last in which something is done or needed. */
+/** The load of each week from today's to the last in which something is done or needed, but of so many weeks at least. */
 export function weeksOf(
   { weekday, dayOf, people, hours }: Calendar,
   stretches: readonly Stretch[],
   needed: readonly Needed[],
+  fewest: number,
 ): WeekLoad[] {
   const weekOf = (day: number) => Math.floor((Math.max(0, day) + weekday) / 7)
   const lastDay = [...stretches, ...needed].reduce((last, { day }) => Math.max(last, day), 0)
-  const weeks = Array.from({ length: weekOf(Math.min(lastDay, HORIZON - 1)) + 1 }, (_, w) => {
+  const length = Math.max(fewest, weekOf(Math.min(lastDay, HORIZON - 1)) + 1)
+  const weeks = Array.from({ length }, (_, w) => {
     const from = 7 * w - weekday
     const each = people.map(({ id }, p) => ({
       ...{ person: id, planned: 0 },

@@ -1,4 +1,6 @@
 import { useEffect, useRef, useState } from 'react'
+import { printDayShort } from '../../core/words/dates.ts'
+import { printMoney } from '../../core/words/money.ts'
 import { say } from '../../core/words/say.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { useInView } from '../parts/in-view.ts'
@@ -7,7 +9,7 @@ import { addressOf } from '../router.ts'
 import { sentenceOf, useHouse, useTell } from '../workroom.tsx'
 
 type Listed = OutputOf<'commissions.list'>['commissions'][number]
-type Row = { id: string; number: string; state: Listed['state']; garment: Listed['garments'][number] }
+type Row = { of: Listed; garment: Listed['garments'][number] }
 
 /** As in `life.css`: a row is no higher, whatever its words. */
 const ROW_PX = 44
@@ -26,7 +28,7 @@ export function Bygone() {
   const empty = (count: number) =>
     count === 0 ? null : (
       <tr>
-        <td colSpan={3} style={{ height: count * ROW_PX, padding: 0 }} />
+        <td colSpan={4} style={{ height: count * ROW_PX, padding: 0 }} />
       </tr>
     )
   return (
@@ -39,20 +41,27 @@ export function Bygone() {
             <th scope="col">{tell('paper.fact.commission')}</th>
             <th scope="col">{tell('screen.commission.garment')}</th>
             <th scope="col">{tell('screen.commission.became')}</th>
+            <th scope="col" className="amount">
+              {tell('life.money.agreed')}
+            </th>
           </tr>
         </thead>
         <tbody ref={body}>
           {empty(first)}
-          {shown.map(({ id, number, state, garment }, i) => (
+          {shown.map(({ of, garment }, i) => (
             <tr key={garment.id} aria-rowindex={first + i + 2}>
               <td>
-                <a href={addressOf('commissions', id)}>{number}</a>
+                <a href={addressOf('commissions', of.id)}>{of.number}</a>
               </td>
               <td>
                 {tell('paper.garment.forWhom', { title: say(garment.title, reader), wearer: garment.wearer })}
               </td>
               <td>
-                {tell(state === 'cancelled' ? 'life.cancelled.short' : 'times.commission.deliveredShort')}
+                {tell(of.state === 'cancelled' ? 'life.cancelled.short' : 'times.commission.deliveredShort')}{' '}
+                {printDayShort(of.cancelledDay ?? of.deliveredDay ?? of.day, reader.locale)}
+              </td>
+              <td className="amount">
+                {of.garments[0] === garment ? printMoney(of.agreed, reader.locale) : ''}
               </td>
             </tr>
           ))}
@@ -100,4 +109,4 @@ const rowsOf = (commissions: readonly Listed[]): Row[] =>
   [...commissions]
     .reverse()
     .filter(({ state }) => state !== 'open')
-    .flatMap(({ id, number, state, garments }) => garments.map((garment) => ({ id, number, state, garment })))
+    .flatMap((of) => of.garments.map((garment) => ({ of, garment })))

@@ -46,7 +46,9 @@ export function GarmentSteps({
   /** What was expected of steps, or what they took once that is known. */
   const timeAt = (stepIds: readonly string[], expected = '') => {
     const took = minutesOn(times, stepIds)
-    return took === 0 ? expected : tell('times.log.took', { time: printMinutes(took) })
+    const time = printMinutes(took)
+    if (took === 0) return expected
+    return expected === '' ? tell('times.log.took', { time }) : tell('times.log.tookOf', { time, expected })
   }
   /** What there is to say of ticking at a stage: it stands where the hand was. */
   const toldAt = (stage: Stage) => {

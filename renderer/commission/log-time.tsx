@@ -19,6 +19,7 @@ export function LogTime({ on, name, onLogged }: Props) {
   const tell = useTell()
   const doing = useDoing()
   const [typed, setTyped, forget] = useHalfFilled(`log ${JSON.stringify(on)}`, '')
+  const [day, setDay, forgetDay] = useHalfFilled(`log on ${JSON.stringify(on)}`, '')
   const [open, setOpen] = useState(typed !== '')
   const came = useRef(open)
   const button = useRef<HTMLButtonElement>(null)
@@ -35,9 +36,14 @@ export function LogTime({ on, name, onLogged }: Props) {
   const write = async (event: FormEvent) => {
     event.preventDefault()
     await doing.run(async () => {
-      const { time } = await workroom.ask('time.log', { ...on, minutes: typed })
+      const { time } = await workroom.ask('time.log', {
+        ...{ ...on, minutes: typed },
+        ...(day === '' ? {} : { day }),
+      })
       setTyped('')
+      setDay('')
       forget()
+      forgetDay()
       close()
       onLogged(time.minutes, name)
     })
@@ -70,6 +76,13 @@ export function LogTime({ on, name, onLogged }: Props) {
             value={typed}
             wrong={doing.refused?.message}
             onChange={setTyped}
+          />
+          <TextField
+            label={tell('times.log.day')}
+            type="date"
+            help={tell('life.deliver.today')}
+            value={day}
+            onChange={setDay}
           />
           <Button main type="submit" busy={doing.busy}>
             {tell('times.log.write')}

@@ -1,3 +1,4 @@
+import { printDayShort } from '../../core/words/dates.ts'
 import { say } from '../../core/words/say.ts'
 import { printMinutes } from '../../core/words/time.ts'
 import type { OutputOf } from '../../core/workroom.ts'
@@ -16,6 +17,7 @@ export function Commissions() {
   const newest = useQuery('commissions.list', { most: 1 })
   const open = useQuery('commissions.list', { state: 'open', most: MOST_OPEN })
   const commissions = open.value === undefined ? undefined : [...open.value.commissions].reverse()
+  const printed = (day: string | null) => (day === null ? '–' : printDayShort(day, reader.locale))
   const mark = (done: boolean) => (
     <td>{done ? <span className="done">✓ {tell('paper.step.done')}</span> : '–'}</td>
   )
@@ -30,6 +32,7 @@ export function Commissions() {
             <tr>
               <th scope="col">{tell('paper.fact.commission')}</th>
               <th scope="col">{tell('screen.commission.garment')}</th>
+              <th scope="col">{tell('weeks.due')}</th>
               <th scope="col">{tell('waits.title')}</th>
               <th scope="col">{tell('screen.mark.cut')}</th>
               <th scope="col">{tell('screen.mark.sewn')}</th>
@@ -40,11 +43,17 @@ export function Commissions() {
             </tr>
           </thead>
           <tbody>
-            {commissions.flatMap(({ id, number, garments }) =>
+            {commissions.flatMap(({ id, number, customer, dueDay, eventDay, garments }) =>
               garments.map((garment) => (
                 <tr key={garment.id}>
                   <td>
                     <a href={addressOf('commissions', id)}>{number}</a>
+                    {customer === garment.wearer ? null : (
+                      <>
+                        <br />
+                        {customer}
+                      </>
+                    )}
                   </td>
                   <td>
                     {tell('paper.garment.forWhom', {
@@ -52,6 +61,7 @@ export function Commissions() {
                       wearer: garment.wearer,
                     })}
                   </td>
+                  <td>{printed(dueDay ?? eventDay)}</td>
                   <td className="waits">
                     <Waits garment={garment} />
                   </td>
@@ -82,11 +92,5 @@ function Waits({ garment: { waits, next } }: { garment: Shown }) {
         {next === null ? tell('waits.done') : tell('waits.next', { step: next.name })}
       </span>
     )
-  return (
-    <ul>
-      {waits.map((one) => (
-        <li key={one.code}>{say(one, reader)}</li>
-      ))}
-    </ul>
-  )
+  return tell('waits.first', { what: waits.map((one) => say(one, reader)).join('; ') })
 }

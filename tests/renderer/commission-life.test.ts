@@ -16,7 +16,7 @@ describe.runIf(hasBrowser)(`the life of a commission on screen${withoutBrowser}`
     const days = page.getByRole('form', { name: 'Days and note' })
     await days.getByLabel('Due on').fill('2027-03-01')
     await days.getByLabel('Worn on').fill('2027-03-14')
-    await days.getByLabel('In short').fill('for the spring market')
+    await days.getByLabel('About it, in a line').fill('for the spring market')
     await days.getByRole('button', { name: 'Keep these' }).click()
     await expect
       .poll(() => granted(planner, 'commission.get', { id: commission.id }))

@@ -46,7 +46,7 @@ const FORMS: Form[] = [
   {
     name: 'days of a commission',
     to: commission,
-    field: (page) => page.getByLabel('In short'),
+    field: (page) => page.getByLabel('About it, in a line'),
     text: 'fair',
   },
   {

@@ -146,7 +146,7 @@ describe.runIf(hasBrowser)(`the places, the keys and the ways back${withoutBrows
         )
       ).commission.garments[0]!.steps.filter(({ doneAt }) => doneAt !== null).length
     const before = await done()
-    await page.getByLabel('In short').fill('for the spring market')
+    await page.getByLabel('About it, in a line').fill('for the spring market')
     await page.getByRole('button', { name: 'Keep these' }).click()
     await undo(page).waitFor()
     await page.locator('.tick', { hasText: 'Press the seams' }).click()
@@ -154,14 +154,14 @@ describe.runIf(hasBrowser)(`the places, the keys and the ways back${withoutBrows
     await strip(page).getByText('Undo: step ticked').waitFor()
 
     // While she types, the same key takes back what she types.
-    await page.getByLabel('In short').press('Control+z')
+    await page.getByLabel('About it, in a line').press('Control+z')
     expect(await done()).toBe(before + 1)
     await page.getByRole('heading', { level: 1 }).click()
     await page.keyboard.press('Control+z')
     await expect.poll(done).toBe(before)
     await page.getByText('Undone: step ticked.').waitFor()
     await undo(page).click()
-    await expect.poll(() => page.getByLabel('In short').inputValue()).toBe('')
+    await expect.poll(() => page.getByLabel('About it, in a line').inputValue()).toBe('')
     await undo(page).waitFor({ state: 'detached' })
     expect(await notes()).toEqual([])
 

@@ -281,7 +281,7 @@ async function tour(planner: Planner, look: (screen: string) => Promise<void>): 
   await page.getByRole('button', { name: /^Put back: / }).waitFor()
   await look('what was taken off lately')
   await page.getByRole('link', { name: 'Commissions', exact: true }).click()
-  await page.getByRole('columnheader', { name: 'Waits for' }).waitFor()
+  await page.getByRole('columnheader', { name: 'What is next' }).waitFor()
   await look('all commissions')
   await toThePlan(page)
   await look('the weeks to come')

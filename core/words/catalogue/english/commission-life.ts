@@ -3,7 +3,7 @@ export const commissionLife = {
   'life.days.title': 'Days and note',
   'life.days.due': 'Due on',
   'life.days.worn': 'Worn on',
-  'life.days.note': 'In short',
+  'life.days.note': 'About it, in a line',
   'life.days.keep': 'Keep these',
   'life.cancel': 'Call it off',
   'life.cancel.sure': 'Call off commission {number}? Cloth promised to it is free again.',

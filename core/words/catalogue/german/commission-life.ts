@@ -6,7 +6,7 @@ export const commissionLife: Translated<typeof english> = {
   'life.days.title': 'Tage und Notiz',
   'life.days.due': 'Fällig am',
   'life.days.worn': 'Getragen am',
-  'life.days.note': 'Kurz gesagt',
+  'life.days.note': 'Dazu, in einer Zeile',
   'life.days.keep': 'Behalten',
   'life.cancel': 'Absagen',
   'life.cancel.sure': 'Auftrag {number} absagen? Zugesagter Stoff ist dann wieder frei.',

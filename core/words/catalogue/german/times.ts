@@ -68,9 +68,11 @@ export const times: Translated<typeof english> = {
   'times.log': 'Zeit eintragen',
   'times.logFor': 'Zeit eintragen: {step}',
   'times.log.spent': 'Gebrauchte Zeit',
-  'times.log.help': '90, 1:30 oder 1 h 30',
+  'times.log.help': '90 Minuten, 1:30 oder 1 h 30',
   'times.log.write': 'Eintragen',
   'times.log.took': 'brauchte {time}',
+  'times.log.tookOf': 'brauchte {time} von {expected}',
+  'times.log.day': 'Am',
   'times.log.done': '{time} eingetragen: {step}',
   'times.list.title': 'Eingetragene Zeiten',
   'times.list.none':

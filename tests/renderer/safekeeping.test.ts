@@ -22,7 +22,7 @@ describe.runIf(hasBrowser)(`safekeeping on screen${withoutBrowser}`, () => {
         ({ name }) => name,
       )
     await toSafekeeping()
-    await page.getByText('There is no copy yet.').waitFor()
+    await page.getByText('There is no copy yet').waitFor()
     await page.getByRole('button', { name: 'Make a copy now' }).click()
     await page.getByText('A copy was made and checked.').waitFor()
     await granted(planner, 'client.add', { name: 'Ib Falk' })

@@ -5,7 +5,8 @@ export const safekeeping = {
     'A checked copy of the book is made when the planner is opened and every hour it is open, and kept for every hour of a day, every day of a month, and every month for ever. The copies lie in the folder “backups” beside the book: copy that folder and “attachments” to another disk now and then.',
   'safe.make': 'Make a copy now',
   'safe.made': 'A copy was made and checked.',
-  'safe.none': 'There is no copy yet.',
+  'safe.none':
+    'There is no copy yet: the first is made within an hour of beginning, or now, with this button.',
   'safe.when': '{day}, {time}',
   'safe.size': '{size} MB',
   'safe.why.start': 'when it was opened',

@@ -8,7 +8,8 @@ export const safekeeping: Translated<typeof english> = {
     'Eine geprüfte Kopie des Buchs entsteht beim Öffnen des Programms und jede Stunde, die es offen ist; behalten wird eine für jede Stunde eines Tages, jeden Tag eines Monats und jeden Monat für immer. Die Kopien liegen im Ordner „backups“ neben dem Buch: diesen Ordner und „attachments“ ab und zu auf eine andere Platte kopieren.',
   'safe.make': 'Jetzt eine Kopie machen',
   'safe.made': 'Eine Kopie ist gemacht und geprüft.',
-  'safe.none': 'Es gibt noch keine Kopie.',
+  'safe.none':
+    'Es gibt noch keine Kopie: Die erste entsteht binnen einer Stunde nach dem Anfang, oder jetzt mit diesem Knopf.',
   'safe.when': '{day}, {time}',
   'safe.size': '{size} MB',
   'safe.why.start': 'beim Öffnen',

@@ -1,4 +1,5 @@
 import { eq, sql } from 'drizzle-orm'
+import { spellingsOf } from '../words/plain-letters.ts'
 import type { Db } from './open.ts'
 import { searchEntry } from './schema.ts'
 
@@ -22,13 +23,17 @@ export function unindexed(db: Db, id: string): void {
 }
 
 /**
- * What has all these words, or words that begin so, the best first. Each word is quoted, so that nothing a maker types is
+ * What has all these words, or words that begin so, the best first; letters that are not on every keyboard are found by
+ * plain ones. Each word is quoted, so that nothing a maker types is
  * taken for a query language.
  */
 export function search(db: Db, text: string, most: number): (Hit & { excerpt: string })[] {
   const words = text.split(/\s+/).filter((word) => /[\p{L}\p{N}]/u.test(word))
   if (words.length === 0) return []
-  const query = words.map((word) => `"${word.replaceAll('"', '""')}"*`).join(' ')
+  const query = words
+    .map((word) => spellingsOf(word.toLowerCase()).map((one) => `"${one.replaceAll('"', '""')}"*`))
+    .map((spellings) => `(${spellings.join(' OR ')})`)
+    .join(' AND ')
   return db.all(
     sql`SELECT kind, entity_id AS id, title, words, snippet(found, 3, '', '', '…', 12) AS excerpt
       FROM found WHERE found MATCH ${query} ORDER BY rank LIMIT ${most}`,

@@ -18,3 +18,24 @@ export function namedSo(name: string, typed: string): boolean {
 }
 
 const wordsOf = (text: string): string[] => plainLetters(text).match(/[\p{L}\p{N}]+/gu) ?? []
+
+/** So many ways of writing a word are tried at most: names have few such letters. */
+const MOST_SPELLINGS = 64
+
+/** Every way in which a word may be written that was typed in plain letters, the word as it was typed among them. */
+export function spellingsOf(typed: string): string[] {
+  const spellings = Array.from({ length: typed.length + 1 }, (): string[] => [])
+  spellings[0]!.push('')
+  for (let i = 0; i < typed.length; i++) {
+    const [plain, ...others] = [typed[i]!, ...lettersAt(typed, i)]
+    spellings[i + 1]!.unshift(...spellings[i]!.map((one) => one + plain))
+    for (const letter of others)
+      spellings[i + WRITTEN[letter]!.length]!.push(...spellings[i]!.map((one) => one + letter))
+    for (const further of spellings.slice(i + 1)) further.splice(MOST_SPELLINGS)
+  }
+  return spellings[typed.length]!
+}
+
+/** The letters that what stands at a place of a word may be typed for. */
+const lettersAt = (typed: string, at: number): string[] =>
+  Object.entries(WRITTEN).flatMap(([letter, plain]) => (typed.startsWith(plain, at) ? [letter] : []))

@@ -10,11 +10,13 @@ import { clientNames } from '../store/clients.ts'
 import { openCommissions } from '../store/commissions.ts'
 import { getQuote } from '../store/quotes.ts'
 import { phrase } from '../words/phrase.ts'
+import { firstWeekday } from '../words/week.ts'
 import * as inputs from './inputs.ts'
 import { baseOf } from './open-work.ts'
 import { paceOf } from './pace.ts'
 import { datedBase, newJobs } from './ready-by.ts'
 import { type Context, request } from './request.ts'
+import { settingsOf } from './settings.ts'
 
 /** Dates: when open work will be done, and what a new quote would do to it. */
 export const calendarRequests = [
@@ -74,13 +76,10 @@ const WEEKS = 8
 export function planFor(context: Context, { odds: wanted } = { odds: true }) {
   const { db } = context.store
   const base = baseOf(context)
-  const { commissions, impossible, weeks, slots } = schedule(
-    base.jobs,
-    base.people,
-    base.away,
-    base.today,
-    WEEKS,
-  )
+  const { commissions, impossible, weeks, slots } = schedule(base.jobs, base.people, base.away, base.today, {
+    weeks: WEEKS,
+    firstDay: firstWeekday(settingsOf(context).letterhead.locale),
+  })
   const odds = new Map((wanted ? finishOdds(base, paceOf(context)) : []).map((one) => [one.commission, one]))
   const latest = latestStarts(base)
   const reasons = reasonsOf(base)

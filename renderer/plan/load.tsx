@@ -19,9 +19,9 @@ export function Load({ weeks, scale, top, foot }: Props) {
       <text x={0} y={foot}>
         {tell('weeks.load')}
       </text>
-      <line className="plan-monday" x1={LEFT} x2={scale.xOfWeek(scale.weeks)} y1={foot} y2={foot} />
-      {shown.map(({ monday, hours, planned, needed }, week) => (
-        <g key={monday}>
+      <line className="plan-week" x1={LEFT} x2={scale.xOfWeek(scale.weeks)} y1={foot} y2={foot} />
+      {shown.map(({ begins, hours, planned, needed }, week) => (
+        <g key={begins}>
           <rect
             className={needed > hours + 1 ? 'plan-planned late' : 'plan-planned'}
             x={scale.xOfWeek(week) + 3}

@@ -17,7 +17,7 @@ export function Picture({ day, weeks, planned }: Props) {
   const tell = useTell()
   const scale = scaleOf(weeks, planned)
   const height = LOAD + DAYS + ROW * planned.length + 6
-  const last = dayOfNumber(scale.monday + 7 * scale.weeks - 1)
+  const last = dayOfNumber(scale.begins + 7 * scale.weeks - 1)
   const total = (of: 'hours' | 'planned') => ({ minutes: weeks.reduce((sum, week) => sum + week[of], 0) })
   const cut = planned.some((one) => [one.p80, dueOf(one)].some((day) => day !== null && scale.beyond(day)))
   return (
@@ -27,7 +27,7 @@ export function Picture({ day, weeks, planned }: Props) {
         viewBox={`0 0 ${WIDTH} ${height}`}
         role="img"
         aria-label={tell('weeks.picture', {
-          ...{ first: { date: day }, last: { date: addDays(weeks.at(-1)!.monday, 6) } },
+          ...{ first: { date: day }, last: { date: addDays(weeks.at(-1)!.begins, 6) } },
           ...{ planned: total('planned'), hours: total('hours') },
           ...{ open: planned.length, late: planned.filter(isLate).length },
         })}
@@ -44,17 +44,17 @@ export function Picture({ day, weeks, planned }: Props) {
   )
 }
 
-/** A thin line at each Monday, with its day where there is room for it. */
+/** A thin line where each week begins, with its day where there is room for it. */
 function Grid({ scale, height }: { scale: Scale; height: number }) {
   const { reader } = useHouse()
   const short = new Intl.DateTimeFormat(reader.locale, { day: 'numeric', month: 'short', timeZone: 'UTC' })
   const every = Math.ceil(scale.weeks / 13)
   return Array.from({ length: scale.weeks }, (_, week) => week).map((week) => (
     <g key={week}>
-      <line className="plan-monday" x1={scale.xOfWeek(week)} x2={scale.xOfWeek(week)} y1={LOAD} y2={height} />
+      <line className="plan-week" x1={scale.xOfWeek(week)} x2={scale.xOfWeek(week)} y1={LOAD} y2={height} />
       {week % every === 0 ? (
         <text x={scale.xOfWeek(week) + 3} y={LOAD + 15}>
-          {short.format(new Date((scale.monday + 7 * week) * 86_400_000))}
+          {short.format(new Date((scale.begins + 7 * week) * 86_400_000))}
         </text>
       ) : null}
     </g>

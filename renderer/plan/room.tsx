@@ -25,12 +25,12 @@ export function Room({ weeks }: { weeks: readonly Week[] }) {
     <section className="sheet stack">
       <h2>{tell('weeks.room')}</h2>
       <ol className="free-weeks">
-        {weeks.map(({ monday }, i) => (
-          <li key={monday}>
+        {weeks.map(({ begins }, i) => (
+          <li key={begins}>
             <span className="quiet">
               {i === 0
                 ? tell('weeks.room.now')
-                : tell('weeks.room.from', { day: short.format(new Date(monday)) })}
+                : tell('weeks.room.from', { day: short.format(new Date(begins)) })}
             </span>
             <strong>{printMinutes(free[i]!)}</strong>
           </li>

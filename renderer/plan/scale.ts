@@ -13,9 +13,10 @@ const FEWEST = 6
 const MOST = 26
 
 export type Scale = {
-  /** Whole weeks from the Monday of this one. */
+  /** Whole weeks from the first day of this one. */
   weeks: number
-  monday: number
+  /** Its first day, as a number. */
+  begins: number
   x: (day: string) => number
   xOfWeek: (week: number) => number
   /** Whether a day lies beyond the right edge. */
@@ -24,18 +25,18 @@ export type Scale = {
 
 /** From this week to the last day of which anything is known. */
 export function scaleOf(weeks: readonly Week[], planned: readonly Planned[]): Scale {
-  const monday = dayNumber(weeks[0]!.monday)
+  const begins = dayNumber(weeks[0]!.begins)
   const days = planned.flatMap((one) =>
     [one.finish, one.p50, one.p80, dueOf(one)].filter((day) => day !== null),
   )
-  const last = Math.max(monday, ...days.map(dayNumber))
-  const count = Math.min(MOST, Math.max(FEWEST, weeks.length, Math.floor((last - monday) / 7) + 1))
+  const last = Math.max(begins, ...days.map(dayNumber))
+  const count = Math.min(MOST, Math.max(FEWEST, weeks.length, Math.floor((last - begins) / 7) + 1))
   const perDay = (RIGHT - LEFT) / (7 * count)
-  const xOf = (number: number) => LEFT + perDay * Math.min(7 * count, Math.max(0, number - monday))
+  const xOf = (number: number) => LEFT + perDay * Math.min(7 * count, Math.max(0, number - begins))
   return {
-    ...{ weeks: count, monday },
+    ...{ weeks: count, begins },
     x: (day) => xOf(dayNumber(day)),
-    xOfWeek: (week) => xOf(monday + 7 * week),
-    beyond: (day) => dayNumber(day) > monday + 7 * count,
+    xOfWeek: (week) => xOf(begins + 7 * week),
+    beyond: (day) => dayNumber(day) > begins + 7 * count,
   }
 }

@@ -1,4 +1,5 @@
 import { useMemo } from 'react'
+import { firstWeekday } from '../../core/words/week.ts'
 import { useHouse } from '../workroom.tsx'
 
 /** 1 January 2024, a Monday. */
@@ -17,16 +18,7 @@ export function useWeekdays(weekday: 'long' | 'short'): string[] {
 export function useWeekOrder(): number[] {
   const { locale } = useHouse().reader
   return useMemo(() => {
-    const first = weekInfo(locale).firstDay - 1
+    const first = firstWeekday(locale)
     return Array.from({ length: 7 }, (_, i) => (first + i) % 7)
   }, [locale])
-}
-
-/** Older browsers have it as a field; 1 is Monday (ECMA-402, Intl Locale Info). */
-function weekInfo(locale: string): { firstDay: number } {
-  const one = new Intl.Locale(locale) as Intl.Locale & {
-    getWeekInfo?: () => { firstDay: number }
-    weekInfo?: { firstDay: number }
-  }
-  return one.getWeekInfo?.() ?? one.weekInfo ?? { firstDay: 1 }
 }

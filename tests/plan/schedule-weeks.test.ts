@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { schedule } from '../../core/plan/schedule/schedule.ts'
 import { addDays, dayNumber, weekdayOfNumber } from '../../core/words/dates.ts'
+import { firstWeekday } from '../../core/words/week.ts'
 import { chance } from '../support/chance.ts'
 import { aJob, aPerson, aSmallWorkroom, dayFrom as day, hoursOn, MONDAY } from '../support/plans.ts'
 
@@ -14,10 +15,10 @@ describe('the load of the weeks', () => {
       const urgent = new Set(planned.filter(({ needed }) => needed !== null).map(({ job }) => job))
       const due = jobs.filter(({ id }) => urgent.has(id)).reduce((sum, { minutes }) => sum + minutes, 0)
       expect(weeks.reduce((sum, { needed }) => sum + needed, 0)).toBeCloseTo(due, 6)
-      for (const [w, { monday, hours, planned, needed }] of weeks.entries()) {
-        expect(monday).toBe(day(7 * w))
+      for (const [w, { begins, hours, planned, needed }] of weeks.entries()) {
+        expect(begins).toBe(day(7 * w))
         expect(hours).toBe(all.people[0]!.week.reduce((sum, one) => sum + one, 0))
-        const own = slots.filter((slot) => monday <= slot.day && slot.day < addDays(monday, 7))
+        const own = slots.filter((slot) => begins <= slot.day && slot.day < addDays(begins, 7))
         expect(planned).toBeCloseTo(
           own.reduce((sum, slot) => sum + slot.minutes, 0),
           6,
@@ -34,12 +35,29 @@ describe('the load of the weeks', () => {
   })
 
   test('tells of so many weeks at least, with what is free in them', () => {
-    const { weeks } = schedule([aJob('a', { minutes: 90 })], [aPerson(100)], [], MONDAY, 4)
-    expect(weeks.map(({ monday, hours, planned }) => [monday, hours, planned])).toEqual([
+    const { weeks } = schedule([aJob('a', { minutes: 90 })], [aPerson(100)], [], MONDAY, { weeks: 4 })
+    expect(weeks.map(({ begins, hours, planned }) => [begins, hours, planned])).toEqual([
       [day(0), 700, 90],
       [day(7), 700, 0],
       [day(14), 700, 0],
       [day(21), 700, 0],
+    ])
+  })
+
+  // As CLDR has the weeks of these regions: from Sunday in the United States, from Monday in Britain and Germany.
+  test.each([
+    ['en-US', 6, '2026-05-31', 600],
+    ['en-GB', 0, '2026-06-01', 700],
+    ['de-DE', 0, '2026-06-01', 700],
+  ])('counts weeks as %s does', (locale, firstDay, begins, hours) => {
+    expect(firstWeekday(locale)).toBe(firstDay)
+    const { weeks } = schedule([aJob('a', { minutes: 90 })], [aPerson(100)], [], '2026-06-01', {
+      ...{ weeks: 2, firstDay },
+    })
+    // Of a week that began on Sunday one day is gone on Monday.
+    expect(weeks.map((week) => [week.begins, week.hours])).toEqual([
+      [begins, hours],
+      [addDays(begins, 7), 700],
     ])
   })
 
@@ -55,21 +73,21 @@ describe('the load of the weeks', () => {
     expect(hoursOn(aPerson(100), [], dayNumber(friday))).toBe(100)
     expect(weeks).toEqual([
       {
-        ...{ monday: '2026-06-01', hours: 350, planned: 200, needed: 0 },
+        ...{ begins: '2026-06-01', hours: 350, planned: 200, needed: 0 },
         people: [
           { person: 'maker', hours: 200, planned: 200 },
           { person: 'helper', hours: 150, planned: 0 },
         ],
       },
       {
-        ...{ monday: '2026-06-08', hours: 1050, planned: 490, needed: 0 },
+        ...{ begins: '2026-06-08', hours: 1050, planned: 490, needed: 0 },
         people: [
           { person: 'maker', hours: 700, planned: 490 },
           { person: 'helper', hours: 350, planned: 0 },
         ],
       },
       {
-        ...{ monday: '2026-06-15', hours: 1050, planned: 0, needed: 600 },
+        ...{ begins: '2026-06-15', hours: 1050, planned: 0, needed: 600 },
         people: [
           { person: 'maker', hours: 700, planned: 0 },
           { person: 'helper', hours: 350, planned: 0 },

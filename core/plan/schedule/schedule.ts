@@ -11,14 +11,14 @@ import type { Worked } from './work-off.ts'
 /**
  * Who does what on which day, so that the greatest lateness is least. What is late is late by as little as can be.
  *
- * @param weeks for how many weeks the load is told at least, from this one on
+ * The load is told of so many weeks at least, this one first, each beginning on that day of the week, Monday 0.
  */
 export function schedule(
   jobs: readonly Job[],
   people: readonly Person[],
   away: readonly Away[],
   today: Day,
-  weeks = 1,
+  { weeks = 1, firstDay = 0 } = {},
 ): Plan {
   const calendar = calendarOf(people, away, today)
   const network = networkOf(jobs, calendar)
@@ -50,7 +50,7 @@ export function schedule(
     ...{ jobs: planned, slots },
     commissions: finishesOf(network, calendar, worked),
     impossible: impossibleOf(network, worked),
-    weeks: weeksOf(calendar, stretches, load, weeks),
+    weeks: weeksOf(calendar, stretches, load, { fewest: weeks, firstDay }),
   }
 }
 

@@ -86,7 +86,7 @@ export type Impossible = { job: string; commission: string; why: Never }
 
 /** A week's load, minutes; the first week from today on. */
 export type WeekLoad = {
-  monday: Day
+  begins: Day
   hours: number
   planned: number
   /**

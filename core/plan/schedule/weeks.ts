@@ -6,24 +6,25 @@ import type { Stretch } from './work-off.ts'
 /** Minutes that must be done by the end of a day, counted from today. */
 export type Needed = { day: number; minutes: number }
 
-/** The load of each week from today's to the last in which something is done or needed, but of so many weeks at least. */
+/** The load of each week from today's to the last in which something is done or needed, but of so many weeks at least; `firstDay`: the day on which a week begins, Monday 0. */
 export function weeksOf(
   { weekday, dayOf, people, hours }: Calendar,
   stretches: readonly Stretch[],
   needed: readonly Needed[],
-  fewest: number,
+  { fewest, firstDay }: { fewest: number; firstDay: number },
 ): WeekLoad[] {
-  const weekOf = (day: number) => Math.floor((Math.max(0, day) + weekday) / 7)
+  const gone = (weekday - firstDay + 7) % 7
+  const weekOf = (day: number) => Math.floor((Math.max(0, day) + gone) / 7)
   const lastDay = [...stretches, ...needed].reduce((last, { day }) => Math.max(last, day), 0)
   const length = Math.max(fewest, weekOf(Math.min(lastDay, HORIZON - 1)) + 1)
   const weeks = Array.from({ length }, (_, w) => {
-    const from = 7 * w - weekday
+    const from = 7 * w - gone
     const each = people.map(({ id }, p) => ({
       ...{ person: id, planned: 0 },
       hours: sum(hours[p]!.subarray(Math.max(0, from), from + 7)),
     }))
     return {
-      ...{ monday: dayOf(from), planned: 0, needed: 0, people: each },
+      ...{ begins: dayOf(from), planned: 0, needed: 0, people: each },
       hours: sum(each.map((one) => one.hours)),
     }
   })

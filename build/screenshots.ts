@@ -10,7 +10,8 @@ import { buildScreen } from './bundles.ts'
 
 /**
  * `npm run screenshots`: pictures of every screen of the sample workroom into a folder; the README shows some
- * of them. `-- --width 900 --dark --full` for other windows.
+ * of them. `-- --width 900 --dark --full` for another window, `-- --every` for each of three windows, light and dark,
+ * in a folder of its own.
  */
 const { values } = parseArgs({
   options: {
@@ -18,25 +19,42 @@ const { values } = parseArgs({
     width: { type: 'string', default: '1280' },
     dark: { type: 'boolean', default: false },
     full: { type: 'boolean', default: false },
+    every: { type: 'boolean', default: false },
   },
 })
-const folder = resolve(values.folder)
+type Shot = { folder: string; width: number; dark: boolean }
+const shots: Shot[] = values.every
+  ? [900, 1280, 1920].flatMap((width) =>
+      [false, true].map((dark) => ({
+        ...{ folder: resolve(values.folder, `${width}-${dark ? 'dark' : 'light'}`), width, dark },
+      })),
+    )
+  : [{ folder: resolve(values.folder), width: Number(values.width), dark: values.dark }]
 const root = resolve(import.meta.dirname, '..')
 const scratch = mkdtempSync(join(tmpdir(), 'ellwand-pictures-'))
 
-mkdirSync(folder, { recursive: true })
 await buildScreen()
 const store = startStore(scratch, threadCode('store-thread'))
-await store.enter('own')
-const server = await serveLoopback(store, resolve(root, 'dist/renderer'))
 const browser = await chromium.launch({
   executablePath: process.env.ELLWAND_CHROMIUM ?? '/usr/bin/chromium',
   args: ['--no-sandbox'],
 })
 try {
+  for (const shot of shots) await taken(shot)
+} finally {
+  await browser.close()
+  await store.close()
+  rmSync(scratch, { recursive: true, force: true })
+}
+
+/** Walks through every place once, from the first start, and takes a picture of each. */
+async function taken({ folder, width, dark }: Shot): Promise<void> {
+  mkdirSync(folder, { recursive: true })
+  await store.enter('own')
+  const server = await serveLoopback(store, resolve(root, 'dist/renderer'))
   const page = await browser.newPage({
-    viewport: { width: Number(values.width), height: 800 },
-    colorScheme: values.dark ? 'dark' : 'light',
+    viewport: { width, height: 800 },
+    colorScheme: dark ? 'dark' : 'light',
   })
   const picture = async (name: string) => {
     await page.evaluate(() => document.fonts.ready)
@@ -80,9 +98,6 @@ try {
   await page.getByRole('link', { name: 'Workroom', exact: true }).click()
   await page.getByText('On your papers').waitFor()
   await picture('workroom')
-} finally {
-  await browser.close()
+  await page.close()
   await server.close()
-  await store.close()
-  rmSync(scratch, { recursive: true, force: true })
 }

@@ -20,6 +20,9 @@ const MONEY: Record<string, Currency> = {
   ZA: { currency: 'ZAR', times: 20 },
 }
 
+/** What the tax on sales is called where it is not called as the language has it (from memory; hers to change). */
+const TAX: Record<string, string> = { US: 'Sales tax', CA: 'GST', AU: 'GST', NZ: 'GST' }
+
 /** Regions that print on Letter; elsewhere it is A4. */
 const ON_LETTER: readonly string[] = ['US', 'CA']
 
@@ -43,7 +46,10 @@ export function begunIn(locale: string): WorkroomSettings {
     rates: {
       ...rates,
       ...{ currency, perHour: all(rates.perHour), overheadPerHour: here(rates.overheadPerHour) },
-      ...{ targetPerHour: here(rates.targetPerHour), tax: { ...rates.tax, name: said('begin.tax') } },
+      ...{
+        targetPerHour: here(rates.targetPerHour),
+        tax: { ...rates.tax, name: TAX[region] ?? said('begin.tax') },
+      },
       rounding: { ...rates.rounding, step: rates.rounding.step * times },
     },
     threadStock: { hand: thread('hand'), machine: thread('machine') },

@@ -83,7 +83,7 @@ describe('a new workroom', () => {
     expect(german.terms[2]).toBe('Die Arbeit beginnt, wenn die Anzahlung eingegangen ist.')
     expect(begunIn('en-US')).toMatchObject({
       letterhead: { paper: 'Letter' },
-      rates: { currency: 'USD' },
+      rates: { currency: 'USD', tax: { name: 'Sales tax' } },
     })
   })
 

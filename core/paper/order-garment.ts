@@ -184,13 +184,15 @@ function figures({ name, garment, needs, bound }: FitCheck, reader: Reader): str
   return tell(code, { name, garment: { mm: garment }, needs: { mm: needs } })
 }
 
-/** The whole fit report, failing checks first. */
-export function fitTable({ fit }: Draft, reader: Reader): Block {
+/** The fit report: what fails and what could not be checked, line by line, and in a sentence what holds. */
+export function fitBlocks({ fit }: Draft, reader: Reader): Block[] {
   const tell = tellerOf(reader)
   const order = ['fails', 'unchecked', 'good']
   const size = (mm: number | undefined) =>
     mm === undefined ? '–' : printLengthBare(mm, reader.unit, reader.locale)
-  return {
+  const held = fit.filter(({ status }) => status === 'good').map(({ name }) => say(name, reader))
+  const others = fit.filter(({ status }) => status !== 'good')
+  const table: Block = {
     kind: 'table',
     columns: [
       { heading: tell('paper.fit.column.check'), share: 62 },
@@ -198,7 +200,7 @@ export function fitTable({ fit }: Draft, reader: Reader): Block {
       { heading: tell('paper.fit.column.needs', { unit: reader.unit }), share: 34 },
       { heading: tell('paper.fit.column.result'), share: 52 },
     ],
-    rows: [...fit]
+    rows: others
       .sort((a, b) => order.indexOf(a.status) - order.indexOf(b.status))
       .map((check) => ({
         cells: [
@@ -213,11 +215,16 @@ export function fitTable({ fit }: Draft, reader: Reader): Block {
         ],
       })),
   }
+  return [
+    ...(others.length === 0 ? [] : [table]),
+    ...(held.length === 0
+      ? []
+      : [{ kind: 'paragraph' as const, words: tell('paper.fit.held', { checks: held.join(', ') }) }]),
+  ]
 }
 
 function result({ status, missing = [] }: FitCheck, reader: Reader): Cell {
   const tell = tellerOf(reader)
-  if (status === 'good') return tell('paper.fit.good')
   if (status === 'fails') return { words: tell('paper.fit.failing'), look: 'care' }
   if (missing.length === 0) return { words: tell('paper.fit.unchecked'), look: 'estimate' }
   const measures = missing.map((id) => nameOf('measure', id, reader)).join(', ')

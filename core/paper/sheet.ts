@@ -26,6 +26,11 @@ export type GarmentSheet = {
   cameUp?: readonly { name: Phrase; minutes: number; doneAt: string | null }[]
   /** Ids of the choices whose numbers are lengths in mm; other numbers are printed as they are. */
   lengthChoices?: readonly string[]
+  /** The days on which it is due and worn, where they are known. */
+  due?: Day | undefined
+  worn?: Day | undefined
+  /** What is noted of the wearer and of the order: for the bench alone, never for a paper that goes to the client. */
+  noted?: { wearer: string; order: string }
   /** IANA time zone that tells on which day a step was done; UTC when not given. */
   timeZone?: string
 }
@@ -145,7 +150,9 @@ export const listed = (items: readonly string[]): Block => ({ kind: 'list', item
 
 /** The head of a sheet for the bench: what it is, for which garment, and its papers. */
 export function garmentHead(tell: Teller, title: string, sheet: GarmentSheet): Block[] {
-  const { snapshot, line, commissionNumber, copy, day } = sheet
+  const { snapshot, line, commissionNumber, copy, day, due, worn } = sheet
+  const on = (label: string, value: Day | undefined) =>
+    value === undefined ? [] : [[label, tell('paper.date', { day: { date: value } })] as const]
   return [
     {
       kind: 'beside',
@@ -163,6 +170,8 @@ export function garmentHead(tell: Teller, title: string, sheet: GarmentSheet): B
       right: [
         facts([
           [tell('paper.fact.commission'), commissionNumber],
+          ...on(tell('life.days.due'), due),
+          ...on(tell('life.days.worn'), worn),
           [tell('paper.fact.copy'), tell('paper.fact.copyOf', { copy, quantity: line.quantity })],
           [tell('paper.fact.quote'), snapshot.number],
           [tell('paper.fact.customer'), snapshot.customer.name],

@@ -1,12 +1,16 @@
+import type { Estimate } from '../price/estimate.types.ts'
+import { refusingAt } from '../words/refusal.ts'
 import { say } from '../words/say.ts'
+import { isMachineStitch } from '../words/stitches.ts'
 import type { Block } from './block.ts'
 import { flatBlocks } from './flat.ts'
 import { layPages } from './flow.ts'
+import { plainText, runsOf } from './fonts.ts'
 import { clothBlocks, notionBlocks, threadBlocks } from './order-cloth.ts'
 import {
   choiceTables,
   failingChecks,
-  fitTable,
+  fitBlocks,
   measureTable,
   pieceDrawings,
   pieceTable,
@@ -25,14 +29,16 @@ import {
 } from './sheet.ts'
 
 /**
- * All the maker needs on the table for one garment: measures, choices, pieces, fit, cloth, thread, and the
- * making step by step with boxes to tick.
+ * All the maker needs on the table for one garment: what is to be minded, cloth and thread, the making step by step with
+ * boxes to tick, and behind it what it was drafted from: pieces, choices, fit and measures.
  *
  * @throws Refusal at the field that holds a character no font has
  */
 export function workOrder(sheet: GarmentSheet): PaperDocument {
   const { snapshot, line } = sheet
   refuseUnprintable(snapshot)
+  for (const text of Object.values(sheet.noted ?? {}))
+    refusingAt('note', () => runsOf(plainText(text), 'serif'))
   const reader = readerOf(snapshot)
   const tell = tellerOf(reader)
   const { draft } = line.estimate
@@ -40,20 +46,8 @@ export function workOrder(sheet: GarmentSheet): PaperDocument {
   const { scale, block: drawings } = pieceDrawings(draft, reader)
   const blocks: Block[] = [
     ...garmentHead(tell, tell('paper.order.title'), sheet),
+    ...remarks(sheet, tell),
     ...(failing === undefined ? [] : [failing]),
-    ...section(
-      Object.keys(line.body.measures).length > 0,
-      tell('paper.order.measures', { day: { date: line.measurementSet.day } }),
-      measureTable(line, reader),
-    ),
-    ...(line.measurementSet.told ?? []).map((words): Block => ({ kind: 'paragraph', words, before: 0.6 })),
-    ...choiceTables(sheet, reader),
-    ...flatBlocks([line], reader),
-    heading(tell('paper.order.pieces')),
-    pieceTable(draft, reader),
-    note(tell('paper.order.drawn', { scale: `1 : ${Math.round(1 / scale)}`, unit: reader.unit })),
-    drawings,
-    ...section(draft.fit.length > 0, tell('paper.order.fit'), fitTable(draft, reader)),
     ...clothBlocks(sheet, reader),
     ...threadBlocks(line, reader),
     ...notionBlocks(line, reader),
@@ -63,13 +57,20 @@ export function workOrder(sheet: GarmentSheet): PaperDocument {
       tell,
     ),
     heading(tell('paper.order.making')),
-    note(
-      tell('paper.order.total', {
-        total: { minutes: line.estimate.sewing.total.mean },
-        late: { minutes: line.estimate.sewing.total.p80 },
-      }),
-    ),
+    note(hours(line.estimate, tell)),
     ...stepBlocks(sheet),
+    heading(tell('paper.order.pieces')),
+    pieceTable(draft, reader),
+    note(tell('paper.order.drawn', { scale: `1 : ${Math.round(1 / scale)}`, unit: reader.unit })),
+    drawings,
+    ...flatBlocks([line], reader),
+    ...choiceTables(sheet, reader),
+    ...section(draft.fit.length > 0, tell('paper.order.fit'), ...fitBlocks(draft, reader)),
+    ...section(
+      Object.keys(line.body.measures).length > 0,
+      tell('paper.order.measures', { day: { date: line.measurementSet.day } }),
+      measureTable(line, reader),
+    ),
   ]
   const foot = tell('paper.order.foot', {
     number: sheet.commissionNumber,
@@ -80,11 +81,43 @@ export function workOrder(sheet: GarmentSheet): PaperDocument {
   return layPages(blocks, snapshot.letterhead.paper, garmentFoot(tell, foot, sheet))
 }
 
+/** What was noted of the wearer and of the order, and said when she was measured, before anything is cut. */
+function remarks({ noted, line }: GarmentSheet, tell: Teller): Block[] {
+  const { wearer = '', order = '' } = noted ?? {}
+  const said = [
+    ...(wearer === '' ? [] : [tell('paper.order.noted', { wearer: line.wearer.name, text: wearer })]),
+    ...(order === '' ? [] : [tell('paper.order.notedOrder', { text: order })]),
+    ...(line.measurementSet.told ?? []).map((text) => tell('paper.order.told', { text })),
+  ]
+  if (said.length === 0) return []
+  return [
+    {
+      ...{ kind: 'panel', bar: 'madder' },
+      blocks: said.map(
+        (words, i): Block => ({ kind: 'paragraph', words, look: 'cellStrong', before: i === 0 ? 0 : 1 }),
+      ),
+    },
+  ]
+}
+
+/** The hours of the making, and how they grow to those of the quote. */
+function hours({ sewing, price }: Estimate, tell: Teller): string {
+  const { mean, p80 } = sewing.total
+  const total = tell('paper.order.total', { total: { minutes: mean }, late: { minutes: p80 } })
+  const all = price.earning?.hours.mean ?? mean
+  const besides =
+    all - mean < 1
+      ? ''
+      : ` ${tell('paper.order.besides', { besides: { minutes: all - mean }, all: { minutes: all } })}`
+  const numbered = sewing.rows.some(({ stitch }) => isMachineStitch(stitch))
+  return `${total}${besides}${numbered ? ` ${tell('paper.order.numbered')}` : ''}`
+}
+
 const heading = (words: string): Block => ({ kind: 'heading', level: 2, words })
 
-/** A headed table, if there is anything to put in it. */
-const section = (filled: boolean, title: string, block: Block): Block[] =>
-  filled ? [heading(title), block] : []
+/** Blocks with their heading, if there is anything to put in them. */
+const section = (filled: boolean, title: string, ...blocks: Block[]): Block[] =>
+  filled ? [heading(title), ...blocks] : []
 
 const note = (words: string): Block => ({ kind: 'paragraph', words, look: 'note', keepWithNext: true })
 

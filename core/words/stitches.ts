@@ -22,6 +22,9 @@ export const STITCHES = [
 ] as const
 export type StitchId = (typeof STITCHES)[number]
 
+/** Whether a stitch is named by its number, as those of machines are. */
+export const isMachineStitch = (stitch: StitchId): boolean => /\d{3}$/.test(stitch)
+
 /** The usual ways of sewing a garment throughout; `core/sew` says what each stands for. */
 export const FINISH_PLAN_IDS = ['machineWhereHidden', 'allByHand', 'allByMachine'] as const
 export type FinishPlanId = (typeof FINISH_PLAN_IDS)[number]

@@ -5,7 +5,7 @@ import { sameLines } from '../quote/difference.ts'
 import { counterFor, numberOf } from '../quote/numbers.ts'
 import { lineAsTaken, totalAsTaken } from '../quote/options.ts'
 import { scheduleFor } from '../quote/schedule.ts'
-import { clientNames } from '../store/clients.ts'
+import { clientNames, getClient } from '../store/clients.ts'
 import {
   addGarments,
   type CommissionRow,
@@ -217,6 +217,10 @@ export function followed(row: CommissionRow, context: Context) {
     ...row,
     quoteNumber,
     customer: snapshot.customer.name,
+    noted: notedOf(
+      snapshot.lines.map(({ wearer }) => wearer.id),
+      context,
+    ),
     agreed: { minor: row.agreedMinor, currency: row.currency },
     garments: garments.map((garment) => {
       const { id, copy } = garment
@@ -234,3 +238,9 @@ export function followed(row: CommissionRow, context: Context) {
     left: timeLeft(steps, pace),
   }
 }
+
+/** What is noted of each wearer, for whoever makes it. */
+const notedOf = (wearers: readonly string[], { store }: Context) =>
+  [...new Set(wearers)]
+    .map((id) => getClient(store.db, id))
+    .flatMap(({ name, note }) => (note.trim() === '' ? [] : [{ name, note: note.trim() }]))

@@ -5,6 +5,7 @@ import type { PaperDocument } from '../paper/page.ts'
 import { PATTERN_PAPERS, patternDrawing, patternSheets } from '../paper/pattern.ts'
 import type { GarmentSheet } from '../paper/sheet.ts'
 import { isPlanned } from '../plan/steps.ts'
+import { getClient } from '../store/clients.ts'
 import { garmentsOf, getCommission, getGarment, stepsOfGarments } from '../store/commissions.ts'
 import { latestDraftOf } from '../store/garment-drafts.ts'
 import { getQuote } from '../store/quotes.ts'
@@ -116,6 +117,8 @@ export function sheetFor(kind: GarmentKind, garmentId: string, context: Context)
       .map(({ name, minutes, doneAt }) => ({ name, minutes: minutes.mean, doneAt })),
     lengthChoices: Object.entries(choices).flatMap(([id, { kind }]) => (kind === 'length' ? [id] : [])),
     timeZone: settingsOf(context).timeZone,
+    ...{ due: commission.dueDay ?? undefined, worn: commission.eventDay ?? undefined },
+    noted: { wearer: getClient(db, line.wearer.id).note.trim(), order: commission.note.trim() },
   }
   const name = [
     ...[commission.number, garment.position, PAPER_NAME[kind]],

@@ -1,21 +1,19 @@
-import { useTell } from '../workroom.tsx'
+import { printDayShort } from '../../core/words/dates.ts'
+import { useHouse, useTell } from '../workroom.tsx'
 import type { Promised } from './use-promise.ts'
 
 /** What the day that can be promised rests on. Its line is there from the first, so that nothing moves when it is filled. */
 export function RestsOn({ readyBy, old }: Promised) {
+  const { reader } = useHouse()
   const tell = useTell()
-  return (
-    <p className={old ? 'rests-on old' : 'rests-on'}>{readyBy === undefined ? '' : said(readyBy, tell)}</p>
-  )
-}
-
-function said(
-  { day, answerBy, clothThere }: NonNullable<Promised['readyBy']>,
-  tell: ReturnType<typeof useTell>,
-) {
-  if (day === null) return ''
-  const days = { day: { date: day }, answer: { date: answerBy } }
-  return clothThere === answerBy
-    ? tell('weeks.bill.yes', days)
-    : tell('weeks.bill.yesAndCloth', { ...days, cloth: { date: clothThere } })
+  const said = () => {
+    if (readyBy === undefined || readyBy.day === null) return ''
+    const { day, answerBy, clothThere } = readyBy
+    const short = (of: string) => printDayShort(of, reader.locale)
+    const days = { day: short(day), answer: short(answerBy) }
+    return clothThere === answerBy
+      ? tell('weeks.bill.yes', days)
+      : tell('weeks.bill.yesAndCloth', { ...days, cloth: short(clothThere) })
+  }
+  return <p className={old ? 'rests-on old' : 'rests-on'}>{said()}</p>
 }

@@ -141,6 +141,11 @@ function Head({ commission, money, onChanged }: HeadProps) {
             {tell('screen.commission.title', { number: commission.number, customer: commission.customer })}
           </h1>
           <p className="quiet">{facts.join(' · ')}</p>
+          {commission.noted.map(({ name, note }) => (
+            <p key={name} className="noted">
+              {tell('paper.order.noted', { wearer: name, text: note })}
+            </p>
+          ))}
         </div>
         <div className="row">
           {state === 'cancelled' ? null : (

@@ -39,6 +39,7 @@ function DeskFor({ clients, cloths, wearer, garment }: Asked & { clients: Client
   const [wished, setWearer] = useHalfFilled('wearer', clients[0]!.id, wearer)
   // Whoever was chosen before may not be in the book any more.
   const wearerId = clients.some(({ id }) => id === wished) ? wished : clients[0]!.id
+  const noted = clients.find(({ id }) => id === wearerId)!.note.trim()
   const [basket, setBasket] = useKept<Basket>('basket', [])
   const [customer, setCustomer] = useKept<string | undefined>('customer', undefined)
   const of = useQuery('client.get', { id: wearerId })
@@ -54,6 +55,7 @@ function DeskFor({ clients, cloths, wearer, garment }: Asked & { clients: Client
           onChange={setWearer}
           options={clients}
         />
+        {noted === '' ? null : <p className="noted">{noted}</p>}
         <div className="stack" ref={setChoices} />
       </section>
       {choices === null ? null : (

@@ -103,7 +103,8 @@ describe('the work order', () => {
   })
 
   it('prints choices that are lengths in the reader’s unit, counts as they are, and yes for yes', () => {
-    const texts = textsOf(workOrder(sheetOf()))
+    const all = textsOf(workOrder(sheetOf()))
+    const texts = all.slice(all.indexOf('Choices'))
     const value = (name: string) => texts[texts.indexOf(name) + 1]
     expect([value('Length'), value('Gusset'), value('Gores'), value('Tapered')]).toEqual([
       '115 cm',

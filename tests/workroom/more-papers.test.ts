@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { documentFile } from '../../core/workroom.ts'
 import { hasPoppler, imagesOf, textOf } from '../paper/poppler.ts'
+import { agreedWork } from '../support/agreed-work.ts'
 import { WOMAN } from '../support/bodies.ts'
 import { workroom } from '../support/store.ts'
 
@@ -92,6 +93,45 @@ describe('papers besides the quote, the work order and the cutting sheet', () =>
     if (!hasPoppler) return
     expect(textOf(room.read(receipt))).toContain('£10.00')
     expect(textOf(room.read(again))).not.toContain('Another Name')
+  })
+})
+
+describe('what is noted for the bench', () => {
+  test('stands on the work order with its days and hours, and on nothing that goes to the client', async () => {
+    const room = await agreedWork()
+    type Client = { client: { id: string; revision: number; name: string } }
+    const { client } = await room.done<Client>('client.get', { id: room.client.id })
+    const note = 'Allergic to lanolin'
+    await room.done('client.change', {
+      id: client.id,
+      revision: client.revision,
+      client: { name: client.name, note },
+    })
+    const { id, garments } = await room.accepted({ dueDay: '2026-05-04', note: 'Sew it double' })
+    const read = async (name: string, payload: object) => {
+      const { document } = await room.done<Printed>(name, payload)
+      return textOf(readFileSync(documentFile(room.context, document.id).path)).replace(/\s+/g, ' ')
+    }
+    if (!hasPoppler) return
+    const order = await read('workOrder.print', { garmentId: garments[0]!.id })
+    for (const words of [
+      /Noted of Ása Holt: Allergic to lanolin/,
+      /Noted of this order: Sew it double/,
+      /Due on .{0,20}4 May 2026/,
+      /are reckoned in the price\./,
+    ])
+      expect(words.test(order), words.source).toBe(true)
+    // It is read before the cloth is cut.
+    expect(order.indexOf('lanolin')).toBeLessThan(order.indexOf('Making'))
+    const { quotes } = await room.done<{ quotes: Id[] }>('quotes.list')
+    const { invoice } = await room.done<{ invoice: Id }>('invoice.make', { commissionId: id })
+    for (const [name, payload] of [
+      ['quote.print', { id: quotes[0]!.id }],
+      ['invoice.print', { id: invoice.id }],
+      ['careSheet.print', { garmentId: garments[0]!.id }],
+      ['labels.print', { commissionId: id }],
+    ] as const)
+      expect(/lanolin|Sew it double/.test(await read(name, payload)), name).toBe(false)
   })
 })
 

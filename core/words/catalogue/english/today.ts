@@ -110,9 +110,8 @@ export const today = {
   'weeks.bill': 'Can be promised for',
   'weeks.bill.none': 'no day',
   'weeks.bill.wait': '…',
-  'weeks.bill.yes': 'Ready by {day} holds if she says yes by {answer}.',
-  'weeks.bill.yesAndCloth':
-    'Ready by {day} holds if she says yes by {answer}. The cloth, ordered then, is here on {cloth}.',
+  'weeks.bill.yes': 'Ready by {day}, with a yes by {answer}.',
+  'weeks.bill.yesAndCloth': 'Ready by {day}, with a yes by {answer}; cloth ordered then is here on {cloth}.',
   'people.title': 'Who works here',
   'people.about':
     'The plan gives out work by these hours. What you set here stands in the place of the hours a week above.',

@@ -113,9 +113,9 @@ export const today: Translated<typeof english> = {
   'weeks.bill': 'Versprechbar für',
   'weeks.bill.none': 'kein Tag',
   'weeks.bill.wait': '…',
-  'weeks.bill.yes': 'Fertig bis {day} gilt bei Zusage bis {answer}.',
+  'weeks.bill.yes': 'Fertig bis {day} bei Zusage bis {answer}.',
   'weeks.bill.yesAndCloth':
-    'Fertig bis {day} gilt bei Zusage bis {answer}. Der Stoff, an dem Tag bestellt, ist am {cloth} da.',
+    'Fertig bis {day} bei Zusage bis {answer}; dann bestellter Stoff ist am {cloth} da.',
   'people.title': 'Wer hier arbeitet',
   'people.about':
     'Der Plan verteilt die Arbeit nach diesen Stunden. Was hier steht, gilt anstelle der Wochenstunden oben.',

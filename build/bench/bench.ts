@@ -20,7 +20,7 @@ import { screenTimings } from './screen.ts'
 import { startTimings } from './start.ts'
 import { type Timing, timed } from './timing.ts'
 
-/** `npm run bench [-- --json]`: how long the computation takes on this machine. */
+/** `npm run bench [-- --json] [-- --brief]`: how long the computation takes on this machine. */
 
 const cloth = {
   ...{

@@ -11,9 +11,9 @@ import type { QuoteSnapshot } from '../../core/quote/types.ts'
 import { answer, openStore, readerOf, requests } from '../../core/workroom.ts'
 import { shellContext } from '../../electron/context.ts'
 import { middlingBody } from './bodies.ts'
-import { summedUp, type Timing } from './timing.ts'
+import { runsOf, summedUp, type Timing } from './timing.ts'
 
-const RUNS = 20
+const RUNS = runsOf(20)
 const OPTIONS = { title: 'bench', language: 'en-GB', createdAt: '2026-01-05T09:00:00Z' }
 
 type Made = { quotes: { id: string }[] }

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { answer, type Context, openStore, readerOf, requests } from '../../core/workroom.ts'
 import { shellContext } from '../../electron/context.ts'
-import { summedUp, type Timing } from './timing.ts'
+import { runsOf, summedUp, type Timing } from './timing.ts'
 
 /** Years of work: so many commissions, of four garments each, of which so many are open. */
 const COMMISSIONS = 5000
@@ -11,7 +11,7 @@ const OPEN = 20
 const GARMENTS = 4
 const STEPS = 15
 const TIMES = 200_000
-const RUNS = 40
+const RUNS = runsOf(40)
 
 /** Times every screen's request, and the opening itself, on a store of many years. */
 export async function scaleTimings(): Promise<Timing[]> {

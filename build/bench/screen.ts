@@ -7,10 +7,10 @@ import { startStore } from '../../electron/store-host.ts'
 import { threadCode } from '../../electron/thread-code.ts'
 import { buildScreen } from '../bundles.ts'
 import { quoteForNew, quoteForReturning } from './first-quotes.ts'
-import { summedUp, type Timing } from './timing.ts'
+import { runsOf, summedUp, type Timing } from './timing.ts'
 
 const CHROMIUM = process.env.ELLWAND_CHROMIUM ?? '/usr/bin/chromium'
-const TRIALS = 80
+const TRIALS = runsOf(80)
 /** A search for a shorter lay is watched for this long, s. */
 const WATCHED = 8
 /** Keys pressed while it goes on. */

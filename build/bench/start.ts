@@ -5,10 +5,10 @@ import { join, resolve } from 'node:path'
 import { type Browser, chromium, type Page } from 'playwright-core'
 import { buildScreen, buildShell } from '../bundles.ts'
 import { fillStore, type Made } from './scale.ts'
-import { summedUp, type Timing } from './timing.ts'
+import { runsOf, summedUp, type Timing } from './timing.ts'
 
 const CHROMIUM = process.env.ELLWAND_CHROMIUM ?? '/usr/bin/chromium'
-const STARTS = 8
+const STARTS = runsOf(8)
 const root = resolve(import.meta.dirname, '../..')
 
 /**

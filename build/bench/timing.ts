@@ -1,3 +1,9 @@
+/** With `--brief`, to see that all of it still runs: everything a fifth as often, so that its figures say little. */
+const BRIEF = process.argv.includes('--brief')
+
+/** How often something is done: so often, or as much as a brief bench needs. */
+export const runsOf = (often: number): number => (BRIEF ? Math.max(1, Math.ceil(often / 5)) : often)
+
 /** Timings of one piece of work, ms. */
 export type Timing = {
   name: string
@@ -22,8 +28,8 @@ export function kernel(): number {
 
 /** Times `work` once for every input, after as many runs to warm up as `warm` says. */
 export function timed<T>(name: string, inputs: readonly T[], work: (input: T) => unknown, warm = 20): Timing {
-  for (const input of inputs.slice(0, warm)) work(input)
-  const times = inputs.map((input) => {
+  for (const input of inputs.slice(0, runsOf(warm))) work(input)
+  const times = inputs.slice(0, runsOf(inputs.length)).map((input) => {
     const started = performance.now()
     work(input)
     return performance.now() - started

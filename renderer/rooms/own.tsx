@@ -90,6 +90,7 @@ function Editor({ first, family, version }: Props) {
       const { construction } = await workroom.ask('ownConstruction.read', { text: await file.text() })
       goTo('own', construction.family)
     })
+  const empty = definition.pieces.length === 0
   return (
     <div className="desk own">
       <section className="desk-choices stack" aria-label={tell('own.screen.pieces')}>
@@ -139,8 +140,12 @@ function Editor({ first, family, version }: Props) {
       </section>
       <section className="desk-results stack" aria-label={tell('own.screen.sewing')}>
         <div className="bill">
-          <Verdict tried={tried} />
-          <Button main onPress={() => void keep()} busy={doing.busy || definition.name.trim() === ''}>
+          {empty ? null : <Verdict tried={tried} />}
+          <Button
+            main={!empty}
+            onPress={() => void keep()}
+            busy={doing.busy || empty || definition.name.trim() === ''}
+          >
             {tell(version === undefined ? 'own.screen.keep' : 'own.screen.keepAs', {
               version: (version ?? 0) + 1,
             })}
@@ -150,16 +155,22 @@ function Editor({ first, family, version }: Props) {
           )}
         </div>
         <Refusal sentence={doing.refused?.message ?? refused} />
-        <Faults faults={tried?.faults ?? []} />
-        <h2>{tell('own.screen.edges')}</h2>
-        <EdgePicker pieces={tried?.pieces ?? []} sewn={sewn} chosen={chosen} onPick={pick} />
-        <SewPicked
-          {...{ definition, chosen, measures: measures.measures, pieces: tried?.pieces ?? [] }}
-          onChange={change}
-          onDone={() => setChosen([])}
-        />
-        <Sewn definition={definition} onChange={change} />
-        <Unfolded draft={tried?.draft} name={definition.name} />
+        {empty ? (
+          <HowTo onAdd={add} />
+        ) : (
+          <>
+            <Faults faults={tried?.faults ?? []} />
+            <h2>{tell('own.screen.edges')}</h2>
+            <EdgePicker pieces={tried?.pieces ?? []} sewn={sewn} chosen={chosen} onPick={pick} />
+            <SewPicked
+              {...{ definition, chosen, measures: measures.measures, pieces: tried?.pieces ?? [] }}
+              onChange={change}
+              onDone={() => setChosen([])}
+            />
+            <Sewn definition={definition} onChange={change} />
+            <Unfolded draft={tried?.draft} name={definition.name} />
+          </>
+        )}
         <details>
           <summary>{tell('own.screen.read')}</summary>
           <div className="field">
@@ -174,6 +185,25 @@ function Editor({ first, family, version }: Props) {
         </details>
       </section>
     </div>
+  )
+}
+
+/** What there is to do, before there is anything to look at. */
+function HowTo({ onAdd }: { onAdd: () => void }) {
+  const tell = useTell()
+  return (
+    <>
+      <ol>
+        {(['piece', 'sew', 'keep'] as const).map((step) => (
+          <li key={step}>{tell(`own.screen.how.${step}`)}</li>
+        ))}
+      </ol>
+      <div>
+        <Button main onPress={onAdd}>
+          {tell('own.screen.first')}
+        </Button>
+      </div>
+    </>
   )
 }
 
@@ -192,7 +222,13 @@ function Verdict({ tried }: { tried: Trial | undefined }) {
   if (tried === undefined) return <p>{tell('own.screen.noBody')}</p>
   const fails = tried.draft?.fit.filter(({ status }) => status === 'fails').length ?? 0
   if (tried.faults.length > 0)
-    return <p role="status">{tell('own.screen.faults', { count: tried.faults.length })}</p>
+    return (
+      <p role="status">
+        {tell(tried.faults.length === 1 ? 'own.screen.faults.one' : 'own.screen.faults', {
+          count: tried.faults.length,
+        })}
+      </p>
+    )
   return (
     <p role="status">{fails > 0 ? tell('own.screen.tight', { count: fails }) : tell('own.screen.sound')}</p>
   )

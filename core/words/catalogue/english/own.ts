@@ -111,6 +111,14 @@ export const own = {
   'own.screen.read': 'Read one from a file',
   'own.screen.file': 'File of a construction',
   'own.screen.noBody': 'Choose a client whose measures are in the book, to try it on.',
+  'own.screen.faults.one': 'One thing is still wrong.',
+  'own.screen.how.piece':
+    'Add a piece: a rectangle, a triangle, a tapered sleeve, each with its sizes by the body or in figures.',
+  'own.screen.how.sew':
+    'Pick edges on the drawings: two to sew together, one or more to hem, or what goes round a part of the body.',
+  'own.screen.how.keep':
+    'Keep it. From then on it stands at the desk among the garments, and is laid, sewn and priced like them.',
+  'own.screen.first': 'Add the first piece',
   'own.screen.faults': '{count} things are still wrong.',
   'own.screen.tight': 'It can be sewn, but is too small in {count} places.',
   'own.screen.sound': 'Every seam walks and every edge is sewn once.',

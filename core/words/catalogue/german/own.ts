@@ -115,6 +115,14 @@ export const own: Translated<typeof english> = {
   'own.screen.read': 'Aus einer Datei lesen',
   'own.screen.file': 'Datei eines Schnitts',
   'own.screen.noBody': 'Zum Probieren jemanden wählen, dessen Maße im Buch stehen.',
+  'own.screen.faults.one': 'Eines stimmt noch nicht.',
+  'own.screen.how.piece':
+    'Ein Teil anlegen: ein Rechteck, ein Dreieck, einen verjüngten Ärmel, jedes mit Maßen nach dem Körper oder in Zahlen.',
+  'own.screen.how.sew':
+    'Kanten auf den Zeichnungen wählen: zwei, die zusammengenäht werden, eine oder mehrere zum Säumen, oder was um einen Körperteil geht.',
+  'own.screen.how.keep':
+    'Behalten. Von da an steht es am Angebotstisch bei den Kleidungsstücken und wird wie sie aufgelegt, genäht und berechnet.',
+  'own.screen.first': 'Das erste Teil anlegen',
   'own.screen.faults': 'Noch nicht in Ordnung: {count}.',
   'own.screen.tight': 'Es lässt sich nähen, ist aber zu eng; Stellen: {count}.',
   'own.screen.sound': 'Jede Naht geht auf, und jede Kante ist einmal genäht.',

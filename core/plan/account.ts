@@ -1,6 +1,7 @@
 import { leftOf, perHour } from '../price/earning.ts'
 import type { Estimate } from '../price/estimate.types.ts'
 import { addMoney, type Money, priceOfLength } from '../words/money.ts'
+import type { Phrase } from '../words/phrase.ts'
 
 /** What a garment really took; null where nobody wrote it down. Lengths mm, thread m, minutes of its steps. */
 export type Took = {
@@ -8,6 +9,19 @@ export type Took = {
   handThread: number | null
   machineThread: number | null
   minutes: number | null
+}
+
+/** A step that took longer than was quoted, minutes. */
+export type Overrun = { step: Phrase; quoted: number; actual: number }
+
+/** The one of some steps that took most over its quoted time; null where none did. `actual`: null if nobody logged it. */
+export function overrunOf(
+  steps: readonly { name: Phrase; quoted: number; actual: number | null }[],
+): Overrun | null {
+  const over = steps.flatMap(({ name, quoted, actual }) =>
+    actual === null || actual <= quoted ? [] : [{ step: name, quoted, actual }],
+  )
+  return over.sort((a, b) => b.actual - b.quoted - (a.actual - a.quoted))[0] ?? null
 }
 
 /** A figure as it was quoted, and as it came out. */
@@ -20,6 +34,10 @@ export type Account = {
   machineThread: Figure<number>
   minutes: Figure<number>
   materials: Figure<Money>
+  /** Whether some of its steps have no time logged and count as they were quoted. Accounts of old do not say. */
+  inPart?: boolean
+  /** The step that took most over its quoted time; none if none did. Accounts of old do not say. */
+  overrun?: Overrun | null
   /** What is left for her when materials and workroom costs are paid, and that for one hour. */
   left: Figure<Money>
   perHour: Figure<Money>
@@ -68,6 +86,8 @@ export type Totals = {
   garments: number
   net: number
   known: number
+  /** Of those known, the ones of which only a part is logged. */
+  inPart: number
   knownNet: number
   quotedMinutes: number
   actualMinutes: number
@@ -88,6 +108,7 @@ export function totalsOf(accounts: readonly Account[]): Totals {
     garments: accounts.length,
     net: sum(accounts, ({ net }) => net.minor),
     known: known.length,
+    inPart: known.filter(({ inPart }) => inPart === true).length,
     knownNet: sum(known, ({ net }) => net.minor),
     quotedMinutes: sum(known, ({ minutes }) => minutes.quoted),
     actualMinutes: sum(known, ({ minutes }) => minutes.actual!),
@@ -102,8 +123,12 @@ export function totalsOf(accounts: readonly Account[]): Totals {
 /** Totals as they are shown: hours and what an hour earned are of the garments whose hours are known. */
 export const together = (totals: Totals, currency: string) => ({
   garments: totals.garments,
-  known: totals.known,
+  ...{ known: totals.known, inPart: totals.inPart },
   net: { minor: totals.net, currency },
+  /** Of those whose hours are known: their price, what of it went into materials and the workroom, and what was left for her. */
+  knownNet: { minor: totals.knownNet, currency },
+  costs: { minor: totals.knownNet - totals.actualLeft, currency },
+  left: { minor: totals.actualLeft, currency },
   minutes: { quoted: totals.quotedMinutes, actual: totals.actualMinutes },
   perHour: {
     quoted: perHour({ minor: totals.quotedLeft, currency }, totals.quotedMinutes),

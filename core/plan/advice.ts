@@ -1,7 +1,7 @@
 import { perHour } from '../price/earning.ts'
 import type { Money } from '../words/money.ts'
 import { type Phrase, phrase } from '../words/phrase.ts'
-import type { Totals } from './account.ts'
+import type { Overrun, Totals } from './account.ts'
 
 /** A difference smaller than this is chance and not worth a word, in parts of one. */
 const WORTH_SAYING = 0.08
@@ -9,7 +9,7 @@ const WORTH_SAYING = 0.08
 const ENOUGH = 2
 
 /** What delivered work says should be changed in the rates, a sentence each; none where all is well or little is known. */
-export function adviceFrom(totals: Totals, target: Money): Phrase[] {
+export function adviceFrom(totals: Totals, target: Money, worst?: WorstStep): Phrase[] {
   const { clothKnown, quotedCloth, actualCloth, known, quotedMinutes, actualMinutes } = totals
   return [
     ...(clothKnown < ENOUGH
@@ -21,8 +21,18 @@ export function adviceFrom(totals: Totals, target: Money): Phrase[] {
           ...compared(actualMinutes / quotedMinutes - 1, 'plan.advice.moreHours', 'plan.advice.lessHours'),
           ...payAdvice(totals, target),
         ]),
+    ...(worst === undefined || worst.actual - worst.quoted < LONG ? [] : [stepAdvice(worst)]),
   ]
 }
+
+/** A step that ran over by less than this is not worth a word, minutes. */
+const LONG = 15
+
+/** The step that ran over most, and of which commission. */
+export type WorstStep = Overrun & { number: string }
+
+const stepAdvice = ({ step, number, quoted, actual }: WorstStep): Phrase =>
+  phrase('plan.advice.step', { step, number, quoted: { minutes: quoted }, actual: { minutes: actual } })
 
 type Said = `plan.advice.${'more' | 'less'}${'Cloth' | 'Hours'}`
 

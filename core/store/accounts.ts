@@ -1,5 +1,5 @@
-import { count, desc, eq, inArray, sql } from 'drizzle-orm'
-import type { Account, Totals } from '../plan/account.ts'
+import { and, count, desc, eq, gte, inArray, lte, sql } from 'drizzle-orm'
+import type { Account, Overrun, Totals } from '../plan/account.ts'
 import type { Db } from './open.ts'
 import { client, commission, garment, garmentAccount } from './schema.ts'
 
@@ -32,6 +32,7 @@ const SUMS: { [K in keyof Totals]: ReturnType<typeof sql<number>> | ReturnType<t
   garments: count(),
   net: sql<number>`total(${garmentAccount.netMinor})`,
   known: count(garmentAccount.actualMinutes),
+  inPart: sql<number>`count(*) FILTER (WHERE json_extract(${garmentAccount.account}, '$.inPart'))`,
   knownNet: known(garmentAccount.netMinor),
   quotedMinutes: known(garmentAccount.quotedMinutes),
   actualMinutes: known(garmentAccount.actualMinutes),
@@ -42,32 +43,57 @@ const SUMS: { [K in keyof Totals]: ReturnType<typeof sql<number>> | ReturnType<t
   actualCloth: measured(garmentAccount.actualCloth),
 }
 
-/** Everything delivered, added up. */
-export const allAccounts = (db: Db): Totals => db.select(SUMS).from(garmentAccount).get()!
+/** Days of delivery, the first and the last included; open where it is not said. */
+export type Within = { from?: string | undefined; to?: string | undefined }
 
-/** The same by construction, the most frequent first. */
-export const accountsByConstruction = (db: Db) =>
+const within = ({ from, to }: Within) =>
+  and(
+    from === undefined ? undefined : gte(garmentAccount.deliveredDay, from),
+    to === undefined ? undefined : lte(garmentAccount.deliveredDay, to),
+  )
+
+/** Everything delivered within some days, added up. */
+export const allAccounts = (db: Db, days: Within): Totals =>
+  db.select(SUMS).from(garmentAccount).where(within(days)).get()!
+
+const MONTH = sql<string>`substr(${garmentAccount.deliveredDay}, 1, 7)`
+
+/** The same month by month, the newest first, at most so many; a month is `2026-11`. */
+export const accountsByMonth = (db: Db, days: Within, most: number) =>
+  db
+    .select({ ...SUMS, month: MONTH })
+    .from(garmentAccount)
+    .where(within(days))
+    .groupBy(MONTH)
+    .orderBy(desc(MONTH))
+    .limit(most)
+    .all()
+
+/** And by construction, the most frequent first. */
+export const accountsByConstruction = (db: Db, days: Within) =>
   db
     .select({ ...SUMS, id: garmentAccount.construction, title: garment.title })
     .from(garmentAccount)
     .innerJoin(garment, eq(garment.id, garmentAccount.garmentId))
+    .where(within(days))
     .groupBy(garmentAccount.construction)
     .orderBy(desc(count()))
     .all()
 
 /** And by customer, at most so many. */
-export const accountsByClient = (db: Db, most: number) =>
+export const accountsByClient = (db: Db, days: Within, most: number) =>
   db
     .select({ ...SUMS, id: garmentAccount.customerId, name: client.name })
     .from(garmentAccount)
     .innerJoin(client, eq(client.id, garmentAccount.customerId))
+    .where(within(days))
     .groupBy(garmentAccount.customerId)
     .orderBy(desc(count()))
     .limit(most)
     .all()
 
-/** And by commission, the newest first, at most so many. */
-export const accountsByCommission = (db: Db, most: number) =>
+/** And by commission, the last delivered first, at most so many. */
+export const accountsByCommission = (db: Db, days: Within, most: number) =>
   db
     .select({
       ...{ ...SUMS, id: commission.id, number: commission.number, customer: client.name },
@@ -76,15 +102,36 @@ export const accountsByCommission = (db: Db, most: number) =>
     .from(garmentAccount)
     .innerJoin(commission, eq(commission.id, garmentAccount.commissionId))
     .innerJoin(client, eq(client.id, garmentAccount.customerId))
-    .where(inArray(garmentAccount.commissionId, newestDelivered(db, most)))
+    .where(and(inArray(garmentAccount.commissionId, newestDelivered(db, days, most)), within(days)))
     .groupBy(garmentAccount.commissionId)
-    .orderBy(desc(commission.id))
+    .orderBy(desc(commission.deliveredDay), desc(commission.id))
     .all()
 
-const newestDelivered = (db: Db, most: number) =>
+const newestDelivered = (db: Db, { from, to }: Within, most: number) =>
   db
     .select({ id: commission.id })
     .from(commission)
-    .where(eq(commission.state, 'delivered'))
-    .orderBy(desc(commission.id))
+    .where(
+      and(
+        eq(commission.state, 'delivered'),
+        from === undefined ? undefined : gte(commission.deliveredDay, from),
+        to === undefined ? undefined : lte(commission.deliveredDay, to),
+      ),
+    )
+    .orderBy(desc(commission.deliveredDay), desc(commission.id))
     .limit(most)
+
+/** The garment of which a step ran over most within some days, with the number of its commission; nothing if none did. */
+export function worstOverrun(db: Db, days: Within): (Overrun & { number: string }) | undefined {
+  const over = sql`json_extract(${garmentAccount.account}, '$.overrun.actual') - json_extract(${garmentAccount.account}, '$.overrun.quoted')`
+  const row = db
+    .select({ account: garmentAccount.account, number: commission.number })
+    .from(garmentAccount)
+    .innerJoin(commission, eq(commission.id, garmentAccount.commissionId))
+    .where(and(sql`${over} IS NOT NULL`, within(days)))
+    .orderBy(desc(over))
+    .limit(1)
+    .get()
+  const overrun = row?.account.overrun ?? undefined
+  return row === undefined || overrun === undefined ? undefined : { ...overrun, number: row.number }
+}

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { type Account, accountOf, type Totals, together, totalsOf } from '../plan/account.ts'
+import { type Account, accountOf, overrunOf, type Totals, together, totalsOf } from '../plan/account.ts'
 import { adviceFrom } from '../plan/advice.ts'
 import { spentByStep } from '../plan/logged.ts'
 import { lineAsTaken } from '../quote/options.ts'
@@ -7,8 +7,10 @@ import {
   accountsByClient,
   accountsByCommission,
   accountsByConstruction,
+  accountsByMonth,
   allAccounts,
   keepAccounts,
+  worstOverrun,
 } from '../store/accounts.ts'
 import {
   actualsOf,
@@ -97,27 +99,32 @@ export const deliveryRequests = [
     name: 'accounts.list',
     kind: 'query',
     about:
-      'Quoted against actual for everything delivered, by construction and by client, and what to change.',
-    input: z.strictObject({ most: z.int().min(1).max(1000).default(60) }),
-    run: ({ most }, context) => {
+      'Quoted against actual for what was delivered, all of it or within some days: by month, construction, client and commission, and what to change.',
+    input: z.strictObject({
+      most: z.int().min(1).max(1000).default(60),
+      from: inputs.day.optional().describe('the first day of delivery that counts'),
+      to: inputs.day.optional().describe('the last'),
+    }),
+    run: ({ most, ...days }, context) => {
       const { db } = context.store
       const { currency, targetPerHour } = settingsOf(context).rates
       const summed = <T extends Totals>(row: T) => together(row, currency)
-      const all = allAccounts(db)
+      const all = allAccounts(db, days)
       return {
-        commissions: accountsByCommission(db, most).map((row) => ({
+        commissions: accountsByCommission(db, days, most).map((row) => ({
           ...{ id: row.id, number: row.number, customer: row.customer, deliveredDay: row.deliveredDay },
           together: summed(row),
         })),
-        constructions: accountsByConstruction(db).map((row) => ({
+        months: accountsByMonth(db, days, most).map((row) => ({ month: row.month, together: summed(row) })),
+        constructions: accountsByConstruction(db, days).map((row) => ({
           ...{ id: row.id, title: row.title, together: summed(row) },
         })),
-        clients: accountsByClient(db, most).map((row) => ({
+        clients: accountsByClient(db, days, most).map((row) => ({
           ...{ id: row.id, name: row.name, together: summed(row) },
         })),
         together: summed(all),
         targetPerHour,
-        advice: adviceFrom(all, targetPerHour),
+        advice: adviceFrom(all, targetPerHour, worstOverrun(db, days)),
       }
     },
   }),
@@ -170,9 +177,15 @@ function accountFor(row: CommissionRow, context: Context) {
     const minutes = own.reduce((sum, { id, minutes: quoted }) => sum + (spent.get(id) ?? quoted.mean), 0)
     const { cloth = null, handThread = null, machineThread = null } = actuals.get(garment.id) ?? {}
     const took = { cloth, handThread, machineThread, minutes: logged.length > 0 ? minutes : null }
-    const account: Account = accountOf(line.estimate, line.cloth.pricePerMetre, took)
+    const timed = own.map(({ id, name, minutes: quoted }) => ({
+      ...{ id, name, quoted: quoted.mean, actual: spent.get(id) ?? null },
+    }))
+    const account: Account = {
+      ...accountOf(line.estimate, line.cloth.pricePerMetre, took),
+      ...{ inPart: logged.length > 0 && logged.length < own.length, overrun: overrunOf(timed) },
+    }
     return {
-      ...{ id: garment.id, title: line.title, construction: line.construction, account },
+      ...{ id: garment.id, title: line.title, construction: line.construction, account, steps: timed },
       wearer: line.wearer.name,
     }
   })

@@ -34,6 +34,7 @@ export function Account({ commission, accounts, times, onWritten }: Props) {
           <section key={one.id} className="stack">
             {garments.length === 1 ? null : <h3>{nameOf(garment)}</h3>}
             <GarmentTable one={one} />
+            <StepTable one={one} />
             {missing === 0 || missing === steps.length ? null : (
               <p>{tell('times.account.missing', { all: steps.length, count: missing })}</p>
             )}
@@ -76,6 +77,57 @@ function GarmentTable({ one: { account } }: { one: GarmentAccount }) {
     />
   )
 }
+
+/** Each step as it was quoted and as it came out, the one that ran over most marked. */
+function StepTable({ one: { steps, account } }: { one: GarmentAccount }) {
+  const { reader } = useHouse()
+  const tell = useTell()
+  if (steps.every(({ actual }) => actual === null)) return null
+  const worst = steps
+    .filter(({ quoted, actual }) => actual !== null && actual - quoted === over(account))
+    .at(0)
+  return (
+    <details>
+      <summary>{tell('times.account.steps')}</summary>
+      <table className="account">
+        <thead>
+          <tr>
+            <th scope="col">{tell('times.account.step')}</th>
+            <th scope="col" className="amount">
+              {tell('times.account.quoted')}
+            </th>
+            <th scope="col" className="amount">
+              {tell('times.account.actual')}
+            </th>
+            <td />
+          </tr>
+        </thead>
+        <tbody>
+          {steps.map((step) => (
+            <tr key={step.id}>
+              <th scope="row">{say(step.name, reader)}</th>
+              <td className="amount">{printMinutes(step.quoted)}</td>
+              <td className="amount">
+                {step.actual === null ? (
+                  <span className="quiet">{tell('times.account.notLogged')}</span>
+                ) : (
+                  printMinutes(step.actual)
+                )}
+              </td>
+              <td>
+                {step === worst ? <span className="under">▾ {tell('times.account.worst')}</span> : null}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </details>
+  )
+}
+
+/** By how much the step ran over that did most, minutes. */
+const over = ({ overrun }: GarmentAccount['account']): number | undefined =>
+  overrun === undefined || overrun === null ? undefined : overrun.actual - overrun.quoted
 
 /** Thread of a kind that a garment has nothing of is not spoken of. */
 export const isUsed = ({ quoted, actual }: Figure<number>): boolean => quoted > 0 || actual !== null

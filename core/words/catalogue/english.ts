@@ -21,6 +21,7 @@ import { paper } from './english/paper.ts'
 import { papers } from './english/papers.ts'
 import { parts } from './english/parts.ts'
 import { pattern } from './english/pattern.ts'
+import { period } from './english/period.ts'
 import { price } from './english/price.ts'
 import { quote } from './english/quote.ts'
 import { regions } from './english/regions.ts'
@@ -67,6 +68,7 @@ export const english = {
   ...house,
   ...shell,
   ...jobs,
+  ...period,
   ...start,
   ...faults,
   ...rooms,

@@ -22,6 +22,7 @@ import { paper } from './german/paper.ts'
 import { papers } from './german/papers.ts'
 import { parts } from './german/parts.ts'
 import { pattern } from './german/pattern.ts'
+import { period } from './german/period.ts'
 import { price } from './german/price.ts'
 import { quote } from './german/quote.ts'
 import { regions } from './german/regions.ts'
@@ -63,6 +64,7 @@ export const german: Translated<typeof english> = {
   ...house,
   ...shell,
   ...jobs,
+  ...period,
   ...faults,
   ...screen,
   ...selling,

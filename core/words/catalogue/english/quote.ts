@@ -26,6 +26,8 @@ export const quote = {
     'The work took {percent} % more hours than was quoted. What you have logged since is in every new price.',
   'plan.advice.lessHours':
     'The work took {percent} % fewer hours than was quoted. What you have logged since is in every new price.',
+  'plan.advice.step':
+    'What ran over most is “{step}” in {number}: {actual} instead of {quoted}. Look whether it was the work or the clock; if it was the work, its time under “Your times” is what to trust.',
   'plan.advice.raise':
     'An hour earned {earned}, and you mean to earn {target}. At the hours you worked, prices {percent} % higher would have paid that.',
   'quote.payment.acceptance': 'on acceptance',

@@ -134,7 +134,7 @@ export const times = {
     'Hours are known of {known} out of {garments} garments; hours and earnings are of these alone.',
   'times.accounts.hours': 'Hours',
   'times.accounts.earned': 'Earned an hour',
-  'times.accounts.target': 'You mean to earn {target} an hour. What came to less is set in bold.',
+  'times.accounts.target': 'You mean to earn {target} an hour. What came to less is marked ▾.',
   'times.accounts.byConstruction': 'By garment',
   'times.accounts.byClient': 'By client',
   'times.accounts.byCommission': 'By commission',

@@ -31,6 +31,8 @@ export const quote: Translated<typeof english> = {
     'Die Arbeit brauchte {percent} % mehr Stunden als angeboten. Was seither eingetragen ist, steckt in jedem neuen Preis.',
   'plan.advice.lessHours':
     'Die Arbeit brauchte {percent} % weniger Stunden als angeboten. Was seither eingetragen ist, steckt in jedem neuen Preis.',
+  'plan.advice.step':
+    'Am weitesten daneben lag „{step}“ in {number}: {actual} statt {quoted}. War es die Arbeit oder die Uhr? War es die Arbeit, gilt die Zeit unter „Die eigenen Zeiten“.',
   'plan.advice.raise':
     'Eine Stunde brachte {earned}, gewollt sind {target}. Bei den gearbeiteten Stunden hätten um {percent} % höhere Preise dafür gereicht.',
   'quote.payment.acceptance': 'bei Annahme',

@@ -141,7 +141,7 @@ export const times: Translated<typeof english> = {
     'Stunden sind bekannt von {known} aus {garments} Stücken; Stunden und Verdienst gelten nur für diese.',
   'times.accounts.hours': 'Stunden',
   'times.accounts.earned': 'Verdienst je Stunde',
-  'times.accounts.target': 'Gewollt sind {target} je Stunde. Was darunter blieb, ist fett gedruckt.',
+  'times.accounts.target': 'Gewollt sind {target} je Stunde. Was darunter blieb, trägt ein ▾.',
   'times.accounts.byConstruction': 'Nach Art des Stücks',
   'times.accounts.byClient': 'Nach Kunden',
   'times.accounts.byCommission': 'Nach Aufträgen',

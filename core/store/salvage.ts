@@ -129,8 +129,9 @@ function openDamaged(copy: string): Database.Database | undefined {
   try {
     db.unsafeMode(true)
     db.pragma('writable_schema = ON')
-    db.pragma('cell_size_check = ON')
+    // The schema is read before cells are looked over: one broken entry of it would hide all that stand behind it.
     db.prepare('SELECT 1 FROM sqlite_master LIMIT 1').get()
+    db.pragma('cell_size_check = ON')
     return db
   } catch (error) {
     db.close()

@@ -54,19 +54,9 @@ export const moneyRequests = [
       for: z.enum(PAYMENT_EVENTS).nullable().default(null),
       note: inputs.line(400).default(''),
     }),
-    run: ({ commissionId, note, day, ...given }, context) => {
-      const { db } = context.store
-      const row = getCommission(db, commissionId, 'commissionId')
-      const before = paymentsOf(db, [commissionId]).map(paymentOf)
-      const on = day ?? today(context)
-      const payment = enterPayment(agreedOn(row), before, { id: context.newId(), day: on, ...given })
-      const stored = insertPayment(db, {
-        ...{ id: payment.id, commissionId, day: on, kind: payment.kind, method: payment.method, note },
-        ...{ amountMinor: payment.amount.minor, currency: payment.amount.currency, due: payment.for },
-        ...{ number: nextNumber('R', on, context).number, createdAt: context.now() },
-      })
-      recorded(context, 'payment.add', 'payment', stored.id, null, stored)
-      return { payment: stored, money: moneyOf(row, context) }
+    run: ({ commissionId, ...given }, context) => {
+      const row = getCommission(context.store.db, commissionId, 'commissionId')
+      return { payment: paid(row, given, context), money: moneyOf(row, context) }
     },
   }),
   request({
@@ -79,13 +69,7 @@ export const moneyRequests = [
       // An invoice is of all that was agreed, and that is owed no more.
       if (row.state === 'cancelled')
         throw new Refusal(phrase('refusal.money.calledOff', { number: row.number }), 'commissionId')
-      const on = day ?? today(context)
-      const invoice = invoiceOf({
-        ...invoiceFor(row, context),
-        day: on,
-        number: nextNumber('I', on, context),
-      })
-      return { invoice: keptInvoice(invoice, row, null, 'invoice.make', context), lacks: lackingOn(invoice) }
+      return invoiced(row, day ?? today(context), context)
     },
   }),
   request({
@@ -120,6 +104,33 @@ export const moneyRequests = [
     },
   }),
 ]
+
+type Given = Omit<Parameters<typeof enterPayment>[2], 'id' | 'day'> & {
+  day?: string | undefined
+  method: PaymentRow['method']
+  note: string
+}
+
+/** Writes down money of a commission under the next receipt number; today, if no day is said. */
+export function paid(row: CommissionRow, { note, day, ...given }: Given, context: Context): PaymentRow {
+  const { db } = context.store
+  const before = paymentsOf(db, [row.id]).map(paymentOf)
+  const on = day ?? today(context)
+  const payment = enterPayment(agreedOn(row), before, { id: context.newId(), day: on, ...given })
+  const stored = insertPayment(db, {
+    ...{ id: payment.id, commissionId: row.id, day: on, kind: payment.kind, method: payment.method, note },
+    ...{ amountMinor: payment.amount.minor, currency: payment.amount.currency, due: payment.for },
+    ...{ number: nextNumber('R', on, context).number, createdAt: context.now() },
+  })
+  recorded(context, 'payment.add', 'payment', stored.id, null, stored)
+  return stored
+}
+
+/** Makes the invoice of a commission under the next number, and says what the law might want and it lacks. */
+export function invoiced(row: CommissionRow, day: string, context: Context) {
+  const invoice = invoiceOf({ ...invoiceFor(row, context), day, number: nextNumber('I', day, context) })
+  return { invoice: keptInvoice(invoice, row, null, 'invoice.make', context), lacks: lackingOn(invoice) }
+}
 
 /** The next number of a series of papers, year by year. */
 const nextNumber = (letter: 'I' | 'R', day: string, { store }: Context) =>

@@ -199,6 +199,9 @@ function TogetherTable({ together: { minutes, perHour }, target }: { together: T
   )
 }
 
+/** What was quoted gives way where there is little room: each commission's own account has it. */
+const classOf = (head: string) => (head.endsWith('Quoted') ? 'amount wide-only' : 'amount')
+
 function Lines({ lines, column, target }: { lines: readonly Line[]; column: string } & Under) {
   const { reader } = useHouse()
   const tell = useTell()
@@ -217,7 +220,7 @@ function Lines({ lines, column, target }: { lines: readonly Line[]; column: stri
         <tr>
           <th scope="col">{column}</th>
           {heads.map((head) => (
-            <th key={head} scope="col" className="amount">
+            <th key={head} scope="col" className={classOf(head)}>
               {tell(`times.accounts.${head}`)}
             </th>
           ))}
@@ -250,7 +253,7 @@ function Lines({ lines, column, target }: { lines: readonly Line[]; column: stri
                 ) : (
                   <>
                     {figures.map((figure, i) => (
-                      <td key={heads[i + 2]} className="amount">
+                      <td key={heads[i + 2]} className={classOf(heads[i + 2]!)}>
                         {figure}
                       </td>
                     ))}

@@ -25,10 +25,10 @@ describe.runIf(hasBrowser)(`the box in which one finds and does${withoutBrowser}
     await page.keyboard.press('Enter')
     await page.getByRole('heading', { level: 1, name: 'The weeks to come' }).waitFor()
 
-    await type('timer C-2026-001')
-    await offered.getByText(/^Start the timer on C-2026-001: /).waitFor()
+    await type('timer C-2026-006')
+    await offered.getByText(/^Start the timer on C-2026-006: /).waitFor()
     await page.keyboard.press('Enter')
-    await page.locator('.timer').getByText('C-2026-001').waitFor()
+    await page.locator('.timer').getByText('C-2026-006').waitFor()
     await type('stop timer')
     await offered.getByText('Stop the timer and log it').waitFor()
     await page.keyboard.press('Escape')

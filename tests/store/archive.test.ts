@@ -39,7 +39,7 @@ describe('a whole workroom as one archive', () => {
       path: archive,
     })
     expect(brought.missing).toBe(0)
-    expect(brought.rows.commission).toBe(2)
+    expect(brought.rows.commission).toBe(6)
     const again = join(scratch(), 'again.zip')
     await exportStore(other.store, again, { now: NOON })
     expect(readFileSync(again).equals(readFileSync(archive))).toBe(true)

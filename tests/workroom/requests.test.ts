@@ -154,7 +154,7 @@ describe('drafting, laying and estimating', () => {
 })
 
 describe('the sample workroom', () => {
-  test('has four clients, three cloths, a quote that waits, a commission half done and one delivered', async () => {
+  test('has four clients, three cloths, a quote that waits, a commission half done and the work of five months delivered', async () => {
     const { done, refusal } = workroom()
     const made = await done<Made>('workroom.sample')
     expect(await done('workroom.describe')).toMatchObject({
@@ -162,15 +162,15 @@ describe('the sample workroom', () => {
       name: 'Tenter Lane Workroom',
       clients: 4,
       cloths: 3,
-      quotes: 3,
-      commissions: 2,
+      quotes: 7,
+      commissions: 6,
     })
     const { quotes } = await done<{ quotes: { state: string }[] }>('quotes.list')
-    expect(quotes.map(({ state }) => state)).toEqual(['accepted', 'accepted', 'sent'])
+    expect(quotes.map(({ state }) => state)).toEqual([...Array(6).fill('accepted'), 'sent'])
     const { commissions } = await done<{ commissions: { garments: { cut: boolean; sewn: boolean }[] }[] }>(
       'commissions.list',
     )
-    expect(commissions[0]!.garments[0]).toMatchObject({ cut: true, sewn: false })
+    expect(commissions.at(-1)!.garments[0]).toMatchObject({ cut: true, sewn: false })
     expect((await refusal('workroom.sample')).code).toBe('refusal.workroom.notNew')
     await done('quote.accept', { id: made.quotes[1]! })
   })

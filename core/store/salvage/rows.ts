@@ -50,9 +50,13 @@ export function readRows(db: Database.Database, table: string, take: (row: Row) 
     )
   }
   const named = namedRows(db, table)
-  if (!whole)
+  if (!whole) {
+    // A page of which one cell is broken is refused as a whole while cells are looked over: row by row its others are read.
+    db.pragma('cell_size_check = OFF')
     for (const id of between(first, last, named.ids))
       untilDamage(() => rows('WHERE rowid = ?', id) as Iterable<Numbered>, hand)
+    db.pragma('cell_size_check = ON')
+  }
   const lost = [...named.ids].filter(([rowid]) => !taken.has(rowid))
   const ids = lost.flatMap(([, id]) => (id === undefined ? [] : [id]))
   if (named.whole) return { count: lost.length, ids }

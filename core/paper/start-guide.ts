@@ -6,7 +6,7 @@ import { layPages } from './flow.ts'
 import type { PaperDocument } from './page.ts'
 import { footOf, listed, tellerOf } from './sheet.ts'
 
-const STEPS = ['name', 'client', 'measures', 'cloth', 'quote', 'accept'] as const
+const STEPS = ['name', 'client', 'measures', 'cloth', 'rates', 'quote', 'accept'] as const
 const KEYS = ['find', 'print', 'undo', 'help'] as const
 const SAFE = ['copies', 'away', 'hands'] as const
 

@@ -11,6 +11,12 @@ export function money(minor: number, currency: string): Money {
   return { minor, currency }
 }
 
+/** What a currency is called when there is more than one of it: `British pounds`. */
+export const currencyName = (currency: string, locale: string): string =>
+  numberFormat(locale, { style: 'currency', currency, currencyDisplay: 'name' })
+    .formatToParts(2)
+    .find(({ type }) => type === 'currency')?.value ?? currency
+
 export const noMoney = (currency: string): Money => ({ minor: 0, currency })
 
 /** @throws Refusal when two currencies meet: the workroom keeps one. */

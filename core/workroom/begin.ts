@@ -1,3 +1,5 @@
+import { isDeepStrictEqual } from 'node:util'
+import type { Rates } from '../price/types.ts'
 import type { WorkroomSettings } from '../quote/settings.ts'
 import { regionOf } from '../words/languages.ts'
 import { type Money, shareOf } from '../words/money.ts'
@@ -32,10 +34,9 @@ export function begunIn(locale: string): WorkroomSettings {
   const { currency, times } = MONEY[region] ?? euro
   const reader = readerIn({ locale, unit: DEFAULT_SETTINGS.letterhead.unit })
   const said = (code: Parameters<typeof phrase>[0]) => say(phrase(code), reader)
-  const { rates, threadStock, letterhead } = DEFAULT_SETTINGS
-  const here = ({ minor }: Money): Money => shareOf({ minor, currency }, times, 1)
-  const all = <T extends object>(amounts: T): T =>
-    Object.fromEntries(Object.entries(amounts).map(([id, amount]) => [id, here(amount as Money)])) as T
+  const { threadStock, letterhead } = DEFAULT_SETTINGS
+  const here = hereIn({ currency, times })
+  const all = allIn({ currency, times })
   const thread = (work: 'hand' | 'machine') => ({
     ...threadStock[work],
     ...{ name: said(`begin.thread.${work}`), pricePerReel: here(threadStock[work].pricePerReel) },
@@ -43,18 +44,39 @@ export function begunIn(locale: string): WorkroomSettings {
   return {
     ...DEFAULT_SETTINGS,
     letterhead: { ...letterhead, locale, paper: ON_LETTER.includes(region) ? 'Letter' : 'A4' },
-    rates: {
-      ...rates,
-      ...{ currency, perHour: all(rates.perHour), overheadPerHour: here(rates.overheadPerHour) },
-      ...{
-        targetPerHour: here(rates.targetPerHour),
-        tax: { ...rates.tax, name: TAX[region] ?? said('begin.tax') },
-      },
-      rounding: { ...rates.rounding, step: rates.rounding.step * times },
-    },
+    rates: ratesIn({ currency, times }, TAX[region] ?? said('begin.tax')),
     threadStock: { hand: thread('hand'), machine: thread('machine') },
     notionStock: all(DEFAULT_SETTINGS.notionStock ?? {}),
     terms: (['cloth', 'measures', 'deposit'] as const).map((id) => said(`begin.term.${id}`)),
     broughtTerm: said('begin.term.brought'),
   }
 }
+
+const hereIn =
+  ({ currency, times }: Currency) =>
+  ({ minor }: Money): Money =>
+    shareOf({ minor, currency }, times, 1)
+const allIn =
+  (money: Currency) =>
+  <T extends object>(amounts: T): T =>
+    Object.fromEntries(
+      Object.entries(amounts).map(([id, amount]) => [id, hereIn(money)(amount as Money)]),
+    ) as T
+
+function ratesIn(money: Currency, taxName: string): Rates {
+  const { rates } = DEFAULT_SETTINGS
+  const here = hereIn(money)
+  return {
+    ...rates,
+    ...{ currency: money.currency, perHour: allIn(money)(rates.perHour) },
+    ...{ overheadPerHour: here(rates.overheadPerHour), targetPerHour: here(rates.targetPerHour) },
+    tax: { ...rates.tax, name: taxName },
+    rounding: { ...rates.rounding, step: rates.rounding.step * money.times },
+  }
+}
+
+/** Whether these rates are still those that a new workroom of this currency begins with: nobody has set her own. */
+export const asBegun = (rates: Rates): boolean =>
+  [euro, ...Object.values(MONEY)].some(
+    (money) => money.currency === rates.currency && isDeepStrictEqual(ratesIn(money, rates.tax.name), rates),
+  )

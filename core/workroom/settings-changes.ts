@@ -127,7 +127,7 @@ export const changes = z.strictObject({
 })
 export type Changes = z.output<typeof changes>
 
-function isLocale(tag: string): boolean {
+export function isLocale(tag: string): boolean {
   try {
     return Intl.getCanonicalLocales(tag).length === 1
   } catch {

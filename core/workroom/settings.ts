@@ -14,11 +14,11 @@ import { readerIn } from '../words/readers.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
 import type { Reader } from '../words/say.ts'
 import { STITCHES, type StitchId } from '../words/stitches.ts'
-import { begunIn } from './begin.ts'
+import { asBegun, begunIn } from './begin.ts'
 import { DEFAULT_SETTINGS } from './default-settings.ts'
 import { recorded } from './history.ts'
 import { type Context, request } from './request.ts'
-import { type Changes, changes } from './settings-changes.ts'
+import { type Changes, changes, isLocale } from './settings-changes.ts'
 
 /** The settings of the day; the defaults while none have been set. */
 export const settingsOf = ({ store }: Pick<Context, 'store'>): WorkroomSettings => {
@@ -44,15 +44,27 @@ export const settingsRequests = [
   request({
     name: 'settings.get',
     kind: 'query',
-    about: 'The settings of the workroom and their revision, and the stitch densities that are usual.',
+    about:
+      'The settings of the workroom and their revision, whether its rates are still the starting figures, and the stitch densities that are usual.',
     input: z.strictObject({}),
     run: (_, { store }) => {
       const row = findWorkroom(store.db)
       return {
         settings: settingsOf({ store }),
         revision: row?.revision ?? 0,
+        starting: row?.kind === 'own' && asBegun(settingsOf({ store }).rates),
         usual: { density: USUAL_DENSITY },
       }
+    },
+  }),
+  request({
+    name: 'settings.begun',
+    kind: 'query',
+    about: 'What a new workroom would begin with where a locale is spoken.',
+    input: z.strictObject({ locale: z.string().refine(isLocale, 'not a language tag') }),
+    run: ({ locale }) => {
+      const { rates, letterhead } = begunIn(locale)
+      return { currency: rates.currency, paper: letterhead.paper }
     },
   }),
   request({

@@ -9,6 +9,7 @@ import { useForgetAll, useHalfFilled } from '../parts/kept.tsx'
 import { PickField } from '../parts/pick-field.tsx'
 import { Tick } from '../parts/tick.tsx'
 import { addressOf, goTo } from '../router.ts'
+import { NotHers } from '../settings/not-hers.tsx'
 import { NotUndone } from '../undo/not-undone.tsx'
 import { useDoing, useHouse, useKept, useQuery, useTell } from '../workroom.tsx'
 import { NOTHING_AGREED, orderOf } from './agreed.ts'
@@ -219,6 +220,7 @@ export function Reckoning(props: ReckoningProps) {
         promised={promised}
         beneath={
           <>
+            <NotHers />
             <NotUndone act="quote.save" />
             {estimate === undefined ? null : (
               <Earnings

@@ -46,6 +46,10 @@ type TextProps = Shared & {
   onChange: (value: string) => void
   placeholder?: string | undefined
   required?: boolean
+  /** By which it is found on its page. */
+  name?: string
+  /** What is usually entered, to choose from; anything else may be written too. */
+  usual?: readonly string[]
   type?: 'text' | 'email' | 'tel' | 'date' | 'time' | 'password'
   onFocus?: () => void
 }
@@ -57,6 +61,8 @@ export function TextField({
   required = false,
   type = 'text',
   onFocus,
+  name,
+  usual,
   ...shared
 }: TextProps) {
   return (
@@ -65,18 +71,29 @@ export function TextField({
         type === 'date' ? (
           <DayInput {...{ id, said, value, onChange, required, invalid: shared.wrong !== undefined }} />
         ) : (
-          <input
-            id={id}
-            type={type}
-            value={value}
-            placeholder={placeholder}
-            required={required}
-            autoComplete="off"
-            aria-describedby={said}
-            aria-invalid={shared.wrong !== undefined}
-            {...(onFocus === undefined ? {} : { onFocus })}
-            onChange={(event) => onChange(event.target.value)}
-          />
+          <>
+            <input
+              id={id}
+              type={type}
+              value={value}
+              placeholder={placeholder}
+              required={required}
+              autoComplete="off"
+              aria-describedby={said}
+              aria-invalid={shared.wrong !== undefined}
+              {...(name === undefined ? {} : { name })}
+              {...(usual === undefined ? {} : { list: `${id}-usual` })}
+              {...(onFocus === undefined ? {} : { onFocus })}
+              onChange={(event) => onChange(event.target.value)}
+            />
+            {usual === undefined ? null : (
+              <datalist id={`${id}-usual`}>
+                {usual.map((one) => (
+                  <option key={one} value={one} />
+                ))}
+              </datalist>
+            )}
+          </>
         )
       }
     </Frame>

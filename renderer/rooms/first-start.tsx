@@ -1,12 +1,13 @@
 import { useState } from 'react'
 import { languageOf, localeOf, regionOf } from '../../core/words/languages.ts'
+import { currencyName } from '../../core/words/money.ts'
 import { WORKROOM_UNITS, type WorkroomUnit } from '../../core/words/units.ts'
 import { Button } from '../parts/button.tsx'
 import { SelectField, TextField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { type Tongue, TongueFields } from '../settings/region.tsx'
 import { BringAlong } from '../settings/take-out-bring.tsx'
-import { useDoing, useHouse, useTell } from '../workroom.tsx'
+import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 
 /** The first start: a workroom of her own, or a look round the sample, which is another file altogether. */
 export function FirstStart({ onBegun }: { onBegun: () => void }) {
@@ -19,6 +20,7 @@ export function FirstStart({ onBegun }: { onBegun: () => void }) {
     ...{ language: languageOf(reader.locale), region: regionOf(reader.locale) },
   }))
   const locale = localeOf(tongue.language, tongue.region)
+  const { value: begun } = useQuery('settings.begun', { locale })
   const spoken = (next: Tongue) => {
     setTongue(next)
     speak(localeOf(next.language, next.region))
@@ -66,6 +68,15 @@ export function FirstStart({ onBegun }: { onBegun: () => void }) {
           onChange={setUnit}
           options={WORKROOM_UNITS.map((id) => ({ id, name: tell(`screen.unit.${id}`) }))}
         />
+        {begun === undefined ? null : (
+          <p className="quiet">
+            {tell('guiding.begun', {
+              currency: currencyName(begun.currency, reader.locale),
+              unit: tell(`screen.unit.${unit as WorkroomUnit}`),
+              paper: begun.paper,
+            })}
+          </p>
+        )}
         <div>
           <Button main type="submit" busy={busy}>
             {tell('screen.first.begin')}

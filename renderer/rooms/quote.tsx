@@ -8,6 +8,7 @@ import { LookAt } from '../parts/look-at.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { WhatIf } from '../plan/what-if.tsx'
 import { goTo } from '../router.ts'
+import { settingAt } from '../settings/place.ts'
 import { NotUndone } from '../undo/not-undone.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 
@@ -75,6 +76,11 @@ export function Quote({ id }: { id: string }) {
         </div>
       </div>
       <Refusal sentence={doing.refused?.message} />
+      {snapshot.letterhead.address.length > 0 ? null : (
+        <p className="quiet">
+          {tell('guiding.address.quoted')} <a href={settingAt('address')}>{tell('guiding.address.next')}</a>
+        </p>
+      )}
       <LookAt asked={{ paper: 'quote', id }} words={tell('papers.look')} />
       {quote.state === 'sent' ? <NotUndone act="quote.accept" /> : null}
       {quote.state === 'sent' ? <WhatIf quoteId={id} /> : null}

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react'
 import { Button } from '../parts/button.tsx'
 import { useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
@@ -7,6 +8,7 @@ import { WorkMoney } from '../settings/money.tsx'
 import { Notions } from '../settings/notions.tsx'
 import { Papers } from '../settings/papers.tsx'
 import { People } from '../settings/people.tsx'
+import { idOf, type Sheet, useLedTo } from '../settings/place.ts'
 import { Safekeeping } from '../settings/safekeeping.tsx'
 import { TakeOut } from '../settings/take-out.tsx'
 import { Threads } from '../settings/threads.tsx'
@@ -16,6 +18,7 @@ import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 /** What the maker sets once: what stands on her papers, and what her work costs. */
 export function WorkroomSettings({ onKept }: { onKept: () => void }) {
   const { value, refused, reload } = useQuery('settings.get', {})
+  useLedTo()
   if (value === undefined) return <Refusal sentence={refused} />
   const kept = () => {
     reload()
@@ -24,10 +27,27 @@ export function WorkroomSettings({ onKept }: { onKept: () => void }) {
   return (
     <div className="stack">
       <SettingsForm key={value.revision} {...value} onKept={kept} />
-      <Mark revision={value.revision} onKept={kept} />
-      <People />
-      <Safekeeping onRestored={onKept} />
-      <TakeOut />
+      <At sheet="mark">
+        <Mark revision={value.revision} onKept={kept} />
+      </At>
+      <At sheet="people">
+        <People />
+      </At>
+      <At sheet="safekeeping">
+        <Safekeeping onRestored={onKept} />
+      </At>
+      <At sheet="takeOut">
+        <TakeOut />
+      </At>
+    </div>
+  )
+}
+
+/** A place on the page that can be led to. */
+function At({ sheet, children }: { sheet: Sheet; children: ReactNode }) {
+  return (
+    <div id={idOf(sheet)} tabIndex={-1} className="led-to">
+      {children}
     </div>
   )
 }
@@ -61,11 +81,21 @@ function SettingsForm({ settings, revision, usual, onKept }: Props) {
       }}
     >
       <h1>{tell('screen.room.workroom')}</h1>
-      <Papers form={form} />
-      <WorkMoney form={form} />
-      <Year form={form} />
-      <Threads form={form} usual={usual} />
-      <Notions form={form} />
+      <At sheet="papers">
+        <Papers form={form} />
+      </At>
+      <At sheet="money">
+        <WorkMoney form={form} />
+      </At>
+      <At sheet="year">
+        <Year form={form} />
+      </At>
+      <At sheet="threads">
+        <Threads form={form} usual={usual} />
+      </At>
+      <At sheet="notions">
+        <Notions form={form} />
+      </At>
       <Refusal sentence={doing.refused?.message} />
       <div>
         <Button main type="submit" busy={doing.busy}>

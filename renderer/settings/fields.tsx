@@ -18,6 +18,7 @@ export function Typing({ form: { typed, set, wrongAt }, id, label, help, placeho
   const tell = useTell()
   return (
     <TextField
+      name={id}
       label={label ?? tell(`screen.settings.${id}` as PhraseCode)}
       value={typed.text[id] ?? ''}
       onChange={(text) => set({ text: { ...typed.text, [id]: text } })}

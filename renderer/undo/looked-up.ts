@@ -143,9 +143,16 @@ export const LOOKED_UP: Partial<Record<RequestName, Way>> = {
       const { mark: _mark, ...written } = letterhead
       return { ...settings, letterhead: written }
     },
-    ({ answer: { revision }, before }) => [
-      { name: 'settings.set', payload: { revision, changes: before as InputOf<'settings.set'>['changes'] } },
-    ],
+    // With the first settings the workroom begins: before it there was none to go back to.
+    ({ given, answer: { revision }, before }) =>
+      given.revision === 0
+        ? []
+        : [
+            {
+              name: 'settings.set',
+              payload: { revision, changes: before as InputOf<'settings.set'>['changes'] },
+            },
+          ],
   ),
   'mark.set': wayFrom(
     'mark.set',

@@ -26,6 +26,20 @@ test('what can be undone has a name', () => {
   expect(Object.keys(WAYS).filter((name) => !(`undo.did.${name}` in english))).toEqual([])
 })
 
+test('with the first settings a workroom begins: there is nothing to go back to', async () => {
+  const { done } = workroom()
+  const ask = ((of: string, given: unknown) => done(of, given)) as Ask
+  const way = WAYS['settings.set']!
+  const steps = async (revision: number) => {
+    const payload = { revision, changes: { letterhead: { name: 'Weir Lane' } } }
+    const before = await way.before?.(payload as never, ask)
+    const answer = await done('settings.set', payload)
+    return way.back({ given: payload as never, answer: answer as never, before: before as never })
+  }
+  expect(await steps(0)).toEqual([])
+  expect(await steps(1)).toHaveLength(1)
+})
+
 /** Asks as the screens do, and takes back what was done as they do. */
 async function doneAndUndone(
   { done }: Pick<ReturnType<typeof workroom>, 'done'>,

@@ -9,6 +9,7 @@ import { faults } from './english/faults.ts'
 import { fittings } from './english/fittings.ts'
 import { following } from './english/following.ts'
 import { garments } from './english/garments.ts'
+import { guiding } from './english/guiding.ts'
 import { help } from './english/help.ts'
 import { house } from './english/house.ts'
 import { jobs } from './english/jobs.ts'
@@ -89,5 +90,6 @@ export const english = {
   ...fittings,
   ...following,
   ...table,
+  ...guiding,
   ...help,
 } as const

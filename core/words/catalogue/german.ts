@@ -10,6 +10,7 @@ import { faults } from './german/faults.ts'
 import { fittings } from './german/fittings.ts'
 import { following } from './german/following.ts'
 import { garments } from './german/garments.ts'
+import { guiding } from './german/guiding.ts'
 import { help } from './german/help.ts'
 import { house } from './german/house.ts'
 import { jobs } from './german/jobs.ts'
@@ -83,6 +84,7 @@ export const german: Translated<typeof english> = {
   ...fittings,
   ...following,
   ...cautions,
+  ...guiding,
   ...help,
   ...rooms,
   ...start,

@@ -11,7 +11,7 @@ export const start = {
   'start.column.for': 'What for',
   'start.step.name': 'Name the workroom',
   'start.step.name.how':
-    'On the first screen. In the Workroom say what an hour costs you, on which days you work, and what stands on your papers.',
+    'On the first screen. In the Workroom say on which days you work, and what stands on your papers.',
   'start.step.client': 'Enter a client',
   'start.step.client.how': 'Clients, New client. A name is enough.',
   'start.step.measures': 'Take her measures',
@@ -19,6 +19,9 @@ export const start = {
     'In her entry. Type them as your tape says them; what looks like a slip is pointed out while you type. What is missing can be estimated.',
   'start.step.cloth': 'Enter a cloth',
   'start.step.cloth.how': 'Cloth, A cloth to buy: its width as sold and the price of a metre.',
+  'start.step.rates': 'What an hour must earn',
+  'start.step.rates.how':
+    'Workroom, What your work costs. Until you set your own, prices are made of starting figures.',
   'start.step.quote': 'Quote a garment',
   'start.step.quote.how':
     'Quote desk: for whom, which garment, from which cloth. Price, cloth, hours and the day it can be promised stand at the right; Save as a quote, and print it.',
@@ -45,11 +48,12 @@ export const start = {
   'start.foot': 'The first hour, for {workroom}',
   'start.print': 'Print “The first hour”',
   'start.todo': 'The way to your first quote',
-  'start.todo.about': 'Five small steps; this list goes when the first quote is saved.',
+  'start.todo.about': 'Small steps, in any order; this list goes when the first quote is saved.',
   'start.todo.done': 'done',
   'start.todo.go.client': 'Enter a client',
   'start.todo.go.measures': 'Take her measures',
   'start.todo.go.cloth': 'Enter a cloth',
+  'start.todo.go.rates': 'Set your rates',
   'start.todo.go.quote': 'To the quote desk',
   'start.todo.go.name': 'To the Workroom',
 } as const

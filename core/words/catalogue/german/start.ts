@@ -14,7 +14,7 @@ export const start: Translated<typeof english> = {
   'start.column.for': 'Wofür',
   'start.step.name': 'Der Werkstatt einen Namen geben',
   'start.step.name.how':
-    'Auf dem ersten Bild. In der Werkstatt sagen, was eine Stunde kostet, an welchen Tagen gearbeitet wird und was auf den Papieren steht.',
+    'Auf dem ersten Bild. In der Werkstatt sagen, an welchen Tagen gearbeitet wird und was auf den Papieren steht.',
   'start.step.client': 'Einen Kunden eintragen',
   'start.step.client.how': 'Kunden, Neuer Kunde. Ein Name genügt.',
   'start.step.measures': 'Maß nehmen',
@@ -22,6 +22,9 @@ export const start: Translated<typeof english> = {
     'Im Eintrag des Kunden. Eintippen, was das Maßband zeigt; was nach einem Versehen aussieht, wird gleich gezeigt. Was fehlt, lässt sich schätzen.',
   'start.step.cloth': 'Einen Stoff eintragen',
   'start.step.cloth.how': 'Stoffe: die Breite, wie er verkauft wird, und der Preis eines Meters.',
+  'start.step.rates': 'Was eine Stunde bringen soll',
+  'start.step.rates.how':
+    'Werkstatt, Was die Arbeit kostet. Bis eigene Sätze dort stehen, entstehen Preise aus Anfangswerten.',
   'start.step.quote': 'Ein Stück anbieten',
   'start.step.quote.how':
     'Angebotstisch: für wen, welches Stück, aus welchem Stoff. Rechts stehen Preis, Stoff, Stunden und der Tag, der sich versprechen lässt; Als Angebot speichern und drucken.',
@@ -49,11 +52,13 @@ export const start: Translated<typeof english> = {
   'start.foot': 'Die erste Stunde, für {workroom}',
   'start.print': '„Die erste Stunde“ drucken',
   'start.todo': 'Der Weg zum ersten Angebot',
-  'start.todo.about': 'Fünf kleine Schritte; die Liste verschwindet, wenn das erste Angebot gespeichert ist.',
+  'start.todo.about':
+    'Kleine Schritte, in beliebiger Folge; die Liste verschwindet, wenn das erste Angebot gespeichert ist.',
   'start.todo.done': 'fertig',
   'start.todo.go.client': 'Einen Kunden eintragen',
   'start.todo.go.measures': 'Maß nehmen',
   'start.todo.go.cloth': 'Einen Stoff eintragen',
+  'start.todo.go.rates': 'Sätze festlegen',
   'start.todo.go.quote': 'Zum Angebotstisch',
   'start.todo.go.name': 'Zur Werkstatt',
 }

@@ -1,0 +1,53 @@
+import { expect, test } from 'vitest'
+import { workroom } from '../support/store.ts'
+
+type Got = {
+  starting: boolean
+  revision: number
+  settings: { rates: { currency: string; depositBasisPoints: number; tax: object } }
+}
+const begun = async (locale: string) => {
+  const house = workroom()
+  await house.done('settings.set', { revision: 0, changes: { letterhead: { name: 'Weir Lane', locale } } })
+  const get = () => house.done<Got>('settings.get')
+  return { ...house, get }
+}
+
+test.each(['en-GB', 'en-US', 'de-DE', 'de-CH', 'sv-SE', 'en-ZA', 'pl-PL'])(
+  'the rates that a workroom begins with in %s are known for what they are, until she sets one',
+  async (locale) => {
+    const { done, get } = await begun(locale)
+    const { starting, settings, revision } = await get()
+    expect(starting).toBe(true)
+    await done('settings.set', { revision, changes: { letterhead: { phone: '01' } } })
+    expect((await get()).starting).toBe(true)
+    const { depositBasisPoints, ...rates } = settings.rates
+    await done('settings.set', {
+      ...{ revision: revision + 1 },
+      changes: { rates: { ...rates, depositBasisPoints: depositBasisPoints - 1 } },
+    })
+    expect((await get()).starting).toBe(false)
+  },
+)
+
+test('a tax by another name is not a rate of her own, and the sample’s rates are not starting figures', async () => {
+  const { done, get } = await begun('en-GB')
+  const { settings } = await get()
+  await done('settings.set', {
+    ...{ revision: 1, changes: { rates: { tax: { ...settings.rates.tax, name: 'Sales tax' } } } },
+  })
+  expect((await get()).starting).toBe(true)
+  const sample = workroom()
+  await sample.done('workroom.sample')
+  expect((await sample.done<Got>('settings.get')).starting).toBe(false)
+})
+
+test('what a workroom would begin with is what it then begins with', async () => {
+  for (const locale of ['en-GB', 'en-US', 'de-CH']) {
+    const { done, get } = await begun(locale)
+    const told = await done<{ currency: string; paper: string }>('settings.begun', { locale })
+    const { settings } = await get()
+    expect(told.currency).toBe(settings.rates.currency)
+    expect(settings).toMatchObject({ letterhead: { paper: told.paper } })
+  }
+})

@@ -6,6 +6,7 @@ import type { Workroom } from './bridge/ask.ts'
 import { Find } from './find/find.tsx'
 import { AtWork } from './head/at-work.tsx'
 import { Doing } from './head/doing.tsx'
+import { Gone } from './head/gone.tsx'
 import { heardKey, useKeyNames } from './head/keys.tsx'
 import { Button } from './parts/button.tsx'
 import { Desk } from './rooms/desk.tsx'
@@ -42,6 +43,7 @@ export function House({ workroom, first }: { workroom: Workroom; first: Reader }
   return (
     <HouseProvider workroom={workroom} first={first}>
       <UndoProvider>
+        <Gone />
         <Rooms />
       </UndoProvider>
     </HouseProvider>

@@ -1,5 +1,6 @@
 import type { Answer, InputOf, OutputOf, Progress, RequestName } from '../../core/workroom.ts'
 import type { Bridge, JobNews } from './bridge.ts'
+import { Reach, type Unreached } from './reach.ts'
 
 /** A refusal as the screen shows it: its sentence, and the field it speaks of. */
 export class Refused extends Error {
@@ -29,7 +30,11 @@ export type Running = {
 
 /** The workroom as the screen sees it: typed requests, jobs waited for to their end. */
 export class Workroom {
+  /** The far end, and whether it answers. */
+  readonly reach: Reach
   readonly bridge: Bridge
+  /** What is said to whoever asks while nobody answers. */
+  sayUnreached: (how: Unreached['how']) => string = (how) => how
   /** Hears of every request before it is asked, and of its answer when it is granted. */
   watch: Watch | undefined
   readonly #jobs = new Map<string, Waiting>()
@@ -40,8 +45,13 @@ export class Workroom {
   readonly #hearers = new Set<() => void>()
 
   constructor(bridge: Bridge) {
-    this.bridge = bridge
-    bridge.listen((news) => this.#hear(news))
+    this.reach = new Reach(
+      bridge,
+      (news) => this.#hear(news),
+      (how) => this.#unreached(how),
+    )
+    this.bridge = this.reach.bridge
+    this.reach.hearReached(() => this.#dropJobs())
   }
 
   /**
@@ -107,6 +117,19 @@ export class Workroom {
       return Promise.resolve(early)
     }
     return new Promise((done) => this.#jobs.set(job, { done, tell }))
+  }
+
+  #unreached = (how: Unreached['how']) =>
+    new Refused({ code: `shell.gone.${how}`, message: this.sayUnreached(how) })
+
+  /** What was being done when the planner went away is not waited for. */
+  #dropJobs(): void {
+    const how = this.reach.reached()
+    if (how === 'here') return
+    const error = this.#unreached(how)
+    for (const { done } of this.#jobs.values())
+      done({ ok: false, error: { code: error.code, message: error.message } })
+    this.#jobs.clear()
   }
 
   #hear({ job, progress, answer }: JobNews): void {

@@ -10,5 +10,6 @@ export type Bridge = {
   enter(which: 'own' | 'sample'): Promise<Answer>
   /** Shows a printed paper to the maker. */
   paper(document: string): Promise<Answer>
-  listen(hear: (news: JobNews) => void): void
+  /** @param ended hears that no more news will come, where that can be known */
+  listen(hear: (news: JobNews) => void, ended?: () => void): void
 }

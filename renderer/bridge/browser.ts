@@ -1,5 +1,6 @@
 import type { Answer } from '../../core/workroom.ts'
 import type { Bridge, JobNews } from './bridge.ts'
+import { Unreached } from './reach.ts'
 
 const KEPT = 'ellwand-key'
 
@@ -18,8 +19,16 @@ export async function browserBridge(): Promise<Bridge | undefined> {
       headers: { 'Content-Type': 'application/json', 'X-Ellwand-Key': key },
       body: JSON.stringify(body),
     })
-  const answered = async (path: string, body: unknown): Promise<Answer> =>
-    (await (await post(path, body)).json()) as Answer
+  const answered = async (path: string, body: unknown): Promise<Answer> => {
+    const response = await post(path, body).catch(() => {
+      throw new Unreached('away')
+    })
+    if (response.status === 403) throw new Unreached('other')
+    // An answer that breaks off in the middle is of a planner that was closed meanwhile.
+    return (await response.json().catch(() => {
+      throw new Unreached('away')
+    })) as Answer
+  }
   if ((await post('/ask', { name: 'workroom.describe', payload: {} })).status === 403) {
     localStorage.removeItem(KEPT)
     return undefined
@@ -33,7 +42,7 @@ export async function browserBridge(): Promise<Bridge | undefined> {
       if (ticket.ok) handOver((ticket.result as { url: string }).url, document)
       return ticket
     },
-    listen: (hear) => void read(post, hear),
+    listen: (hear, ended = () => {}) => void read(post, hear).then(ended, ended),
   }
 }
 

@@ -24,6 +24,11 @@ export const shell = {
   'shell.page.stuck': 'The page of the planner does not answer just now.',
   'shell.page.wait': 'Wait',
   'shell.page.reopen': 'Open it again',
+  'shell.gone.away':
+    'The planner is not running any more. Start it again; what you kept is safe. What you just typed is not kept yet: leave this page open, and copy it from here if the planner opens in another window.',
+  'shell.gone.other':
+    'The planner was started anew, and this page is not known to it. Use the window that it opened. What you just typed here is not kept; copy it from this page.',
+  'shell.gone.again': 'Try again',
   'shell.folder.said':
     'The planner cannot make the folder where it keeps its files. Look whether the disk is full or may not be written to, and start it again.',
   'shell.save.title': 'Save a copy',

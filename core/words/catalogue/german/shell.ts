@@ -27,6 +27,11 @@ export const shell: Translated<typeof english> = {
   'shell.page.stuck': 'Die Seite des Programms antwortet gerade nicht.',
   'shell.page.wait': 'Warten',
   'shell.page.reopen': 'Neu öffnen',
+  'shell.gone.away':
+    'Das Programm läuft nicht mehr. Neu starten; was gespeichert war, ist sicher. Was gerade getippt wurde, ist noch nicht gespeichert: diese Seite offen lassen und es von hier abschreiben, falls sich das Programm in einem anderen Fenster öffnet.',
+  'shell.gone.other':
+    'Das Programm wurde neu gestartet und kennt diese Seite nicht. Das Fenster nehmen, das es geöffnet hat. Was hier gerade getippt wurde, ist nicht gespeichert; von dieser Seite abschreiben.',
+  'shell.gone.again': 'Noch einmal versuchen',
   'shell.folder.said':
     'Das Programm kann den Ordner für seine Dateien nicht anlegen. Nachsehen, ob die Platte voll oder schreibgeschützt ist, und neu starten.',
   'shell.save.title': 'Kopie speichern',

@@ -1,5 +1,6 @@
-import { useEffect, useState, useSyncExternalStore } from 'react'
+import { useCallback, useEffect, useState, useSyncExternalStore } from 'react'
 import { Button } from '../parts/button.tsx'
+import { hasMissedRooms } from '../rooms/later.tsx'
 import { useHouse, useTell } from '../workroom.tsx'
 
 /** How often it is looked whether the planner answers again, ms. */
@@ -12,24 +13,29 @@ export function Gone() {
   const { reached, hearReached, tryAgain } = workroom.reach
   const how = useSyncExternalStore(hearReached, reached)
   const [busy, setBusy] = useState(false)
+  const again = useCallback(async () => {
+    if (!(await tryAgain())) return
+    if (hasMissedRooms()) location.reload()
+    else changed()
+  }, [tryAgain, changed])
   useEffect(() => {
     if (how === 'here') return
-    const timer = setInterval(() => void tryAgain().then((back) => back && changed()), AGAIN)
+    const timer = setInterval(() => void again(), AGAIN)
     return () => clearInterval(timer)
-  }, [how, tryAgain, changed])
+  }, [how, again])
   useEffect(() => {
     workroom.sayUnreached = (which) => tell(`shell.gone.${which}`)
   }, [workroom, tell])
   if (how === 'here') return null
-  const again = async () => {
+  const press = async () => {
     setBusy(true)
-    if (await tryAgain()) changed()
+    await again()
     setBusy(false)
   }
   return (
     <div className="gone refusal" role="alert">
       <p>{tell(`shell.gone.${how}`)}</p>
-      <Button busy={busy} onPress={() => void again()}>
+      <Button busy={busy} onPress={() => void press()}>
         {tell('shell.gone.again')}
       </Button>
     </div>

@@ -1,4 +1,9 @@
 import { type ComponentType, useEffect, useState } from 'react'
+import { useHouse } from '../workroom.tsx'
+
+/** Whether a room's code did not come. A browser does not fetch it a second time for the same page. */
+let missed = false
+export const hasMissedRooms = (): boolean => missed
 
 /** How the code of the rooms behind the first screen is fetched. */
 const fetches: (() => Promise<void>)[] = []
@@ -11,10 +16,15 @@ type Door<P> = { room: ComponentType<P> | undefined; fetch: () => Promise<void> 
  * (React's own way to wait shows what it waited for only after a third of a second, even if that came at once.)
  */
 function Entered<P extends object>({ door, given }: { door: Door<P>; given: P }) {
+  const { tryAgain } = useHouse().workroom.reach
   const [, setThere] = useState(door.room !== undefined)
   useEffect(() => {
-    if (door.room === undefined) void door.fetch().then(() => setThere(true))
-  }, [door])
+    if (door.room !== undefined) return
+    void door.fetch().then(() => {
+      if (door.room === undefined) void tryAgain()
+      else setThere(true)
+    })
+  }, [door, tryAgain])
   const Room = door.room
   return Room === undefined ? null : <Room {...given} />
 }
@@ -23,7 +33,11 @@ function later<P extends object>(load: () => Promise<ComponentType<P>>): Compone
   const door: Door<P> = {
     room: undefined,
     fetch: async () => {
-      door.room = await load()
+      try {
+        door.room = await load()
+      } catch {
+        missed = true
+      }
     },
   }
   fetches.push(door.fetch)

@@ -77,6 +77,24 @@ describe.runIf(hasBrowser)(`a planner that stops${withoutBrowser}`, () => {
     await planner.close()
   }, 60_000)
 
+  test('stops before the code of a room has come: it is there once the planner is', async () => {
+    const planner = await openPlanner(browser(), scratch())
+    const { page } = planner
+    await page.getByRole('button', { name: 'Look round Tenter Lane' }).click()
+    await page.locator('.bill').waitFor()
+    const code = /assets\/commissions-/
+    await page.route(code, (route) => route.abort())
+    await page.reload()
+    await page.locator('.bill').waitFor()
+    await page.context().setOffline(true)
+    await page.keyboard.press('Control+5')
+    await page.getByText(NOT_RUNNING).waitFor()
+    await page.unroute(code)
+    await page.context().setOffline(false)
+    await page.getByRole('heading', { name: 'Commissions', level: 1 }).waitFor()
+    await planner.close()
+  }, 60_000)
+
   test('is known before anything is asked, and one started in its place does not pass for it', async () => {
     const planner = await openPlanner(browser(), scratch())
     const { page, server, store } = planner

@@ -88,6 +88,7 @@ export const catalogueRequests = [
       finishPlans: FINISH_PLAN_IDS.map((id) => ({
         id,
         name: say(phrase(`sew.finishPlan.${id}`), readerOf(context)),
+        short: say(phrase(`sew.finishPlan.${id}.short`), readerOf(context)),
         help: say(phrase(`sew.finishPlan.${id}.help`), readerOf(context)),
         plan: FINISH_PLANS[id],
       })),

@@ -35,7 +35,7 @@ export const PieceDrawings = memo(({ draft }: { draft: Estimate['draft'] }) => {
 })
 
 /** The finished garment is drawn about this large, mm. */
-const FINISHED = { width: 92, height: 78 }
+const FINISHED = { width: 116, height: 98 }
 
 /** The finished garment as it lies flat, with its key sizes. */
 export const FinishedDrawing = memo(({ draft }: { draft: Estimate['draft'] }) => {
@@ -50,10 +50,12 @@ export const FinishedDrawing = memo(({ draft }: { draft: Estimate['draft'] }) =>
   return drawing === undefined ? null : (
     <section className="stack">
       <h2>{tell('screen.desk.flat')}</h2>
-      <div className="drawn">
-        <SheetDrawing drawing={drawing} />
+      <div className="finished">
+        <div className="drawn">
+          <SheetDrawing drawing={drawing} />
+        </div>
+        {draft.flat === undefined ? null : <FinishedSizes sizes={draft.flat.sizes} />}
       </div>
-      {draft.flat === undefined ? null : <FinishedSizes sizes={draft.flat.sizes} />}
     </section>
   )
 })

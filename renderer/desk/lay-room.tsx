@@ -104,6 +104,7 @@ const LayDrawing = memo(({ lay, draft }: { lay: Estimate['lay']; draft: Estimate
       <section className={shown} aria-label={tell('screen.desk.lay')} tabIndex={0}>
         <SheetDrawing drawing={drawing} />
       </section>
+      <p className="quiet">{tell('guiding.lay.figures')}</p>
       <div className="lay-tools">
         <Button onPress={() => setSize(Math.min(8, size * STEP))}>{tell('screen.lay.larger')}</Button>
         <Button onPress={() => setSize(Math.max(1, size / STEP))} busy={size <= 1}>

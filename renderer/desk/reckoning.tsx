@@ -182,7 +182,7 @@ export function Reckoning(props: ReckoningProps) {
             mark={<WordHelp word="seams" />}
             value={finishPlan}
             onChange={(id) => setPlan(id as typeof finishPlan)}
-            options={plans?.finishPlans ?? []}
+            options={(plans?.finishPlans ?? []).map(({ id, short }) => ({ id, name: short }))}
             help={plans?.finishPlans.find(({ id }) => id === finishPlan)?.help}
           />
           {construction === undefined ? null : (
@@ -207,7 +207,6 @@ export function Reckoning(props: ReckoningProps) {
               />
               <TextField label={tell('screen.desk.quantity')} value={quantity} onChange={setQuantity} />
               <TextField label={tell('selling.shipping')} value={postage} onChange={setPostage} />
-              <Tick wanted name={tell('selling.nameDay')} done={naming} onChange={setNaming} />
             </div>
           </details>
         </>,
@@ -220,8 +219,11 @@ export function Reckoning(props: ReckoningProps) {
         promised={promised}
         beneath={
           <>
-            <NotHers />
-            <NotUndone act="quote.save" />
+            <div className="said-below">
+              <Tick wanted name={tell('selling.nameDay')} done={naming} onChange={setNaming} />
+              <NotUndone mild act="quote.save" />
+              <NotHers />
+            </div>
             {estimate === undefined ? null : (
               <Earnings
                 estimate={estimate}

@@ -106,7 +106,7 @@ describe('the worked price', () => {
     )
     expect(lines).toEqual([
       'linen: 330 cm at £18.00 a metre',
-      'thread: 88 m of a reel at £4.80; have 1 at hand',
+      'thread: 88 m of a reel at £4.80; reels to have ready: 1',
       'sewing by hand: 12 h at £16.00 an hour',
       'workroom costs: 12 h at £6.00 an hour',
       'profit: 20 % of the price',

@@ -60,6 +60,10 @@ describe.runIf(hasBrowser)(`a planner that stops${withoutBrowser}`, () => {
     const { page } = planner
     await page.getByRole('button', { name: 'Look round Tenter Lane' }).click()
     await page.locator('.bill').waitFor()
+    // The code of every room is there before the planner stops: it comes in turn, that of the Workroom last.
+    await page.waitForFunction(() =>
+      performance.getEntriesByType('resource').some(({ name }) => name.includes('workroom-settings')),
+    )
     await page.keyboard.press('Control+3')
     await page.getByLabel('New client').fill('Maud')
     await page.context().setOffline(true)

@@ -70,7 +70,7 @@ const FORMS: Form[] = [
   },
   {
     ...{ name: 'quote desk', to: place(2), field: (page) => page.getByLabel('How many') },
-    ...{ opens: (page) => page.getByText('Who pays, how many, postage and the day').click(), text: '3' },
+    ...{ opens: (page) => page.getByText('Who pays, how many, and postage').click(), text: '3' },
     folded: true,
   },
 ]

@@ -166,13 +166,13 @@ describe.runIf(hasBrowser)(`the places, the keys and the ways back${withoutBrows
     expect(await notes()).toEqual([])
 
     await page.keyboard.press('Control+2')
-    await page.getByText(/^Not to be undone\. A saved quote stays as it is/).waitFor()
+    await page.getByText(/^Saving sends nothing\. A saved quote keeps its figures/).waitFor()
     await page.getByRole('button', { name: 'Save as a quote' }).click()
     await page.getByRole('button', { name: 'The client declines' }).waitFor()
     await page.keyboard.press('Control+z')
     await page
       .getByRole('status')
-      .getByText(/^Not to be undone\. A saved quote stays as it is/)
+      .getByText(/^Not to be undone\. Saving sends nothing\. A saved quote keeps its figures/)
       .waitFor()
     await page.getByRole('button', { name: 'The client declines' }).click()
     await page.getByText(/declined/).waitFor()

@@ -66,7 +66,7 @@ describe.runIf(hasBrowser)(`the garments at the quote desk${withoutBrowser}`, ()
     await reckoned()
     await expect.poll(() => page.getByText('piece 1 × 2').count()).toBeGreaterThan(0)
     const garment = page.getByLabel('Garment', { exact: true })
-    const put = page.getByRole('button', { name: 'Put on the quote and draft another' })
+    const put = page.getByRole('button', { name: 'Another garment on this quote' })
     await put.click()
     for (const [id, piece] of [
       ['shift', 'gore × 4'],

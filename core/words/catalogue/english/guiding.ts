@@ -8,6 +8,8 @@ export const guiding = {
   'guiding.address.next': 'Set it for the next ones',
   'guiding.deposit': 'Where the deposit is set',
   'guiding.begun': 'Money in {currency}, lengths in {unit}, prints on {paper}; change it under Workroom.',
+  'guiding.lay.figures':
+    'Figures at the corners are millimetres from the near selvedge / from the cut end; the rule counts millimetres from the cut end.',
   'guiding.print':
     'To lie beside the keyboard: the way to a first quote, the places and the keys, on one page.',
 } as const

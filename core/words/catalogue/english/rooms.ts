@@ -62,7 +62,8 @@ export const rooms = {
   'undo.final.forget': 'She is forgotten for good.',
   'undo.final.measures': 'Measures are not altered behind a quote; take them anew.',
   'undo.final.cloth': 'A cloth stays in the book; what is wrong can be changed.',
-  'undo.final.quote': 'A saved quote stays as it is; it can be declined, or another made in its place.',
+  'undo.final.quote':
+    'Saving sends nothing. A saved quote keeps its figures; it can be declined, and a new one made in its place.',
   'undo.final.accept': 'A commission keeps its number; it can be called off, and taken up again.',
   'undo.final.washed': 'What was measured stays in the book; measure again, and the last one counts.',
   'undo.final.draftAgain': 'A new draft stays in the book; draft it again, and the last one counts.',

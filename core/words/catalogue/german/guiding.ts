@@ -12,6 +12,8 @@ export const guiding: Translated<typeof english> = {
   'guiding.address.next': 'Für die nächsten eintragen',
   'guiding.deposit': 'Wo die Anzahlung festgelegt wird',
   'guiding.begun': 'Geld in {currency}, Längen in {unit}, Druck auf {paper}; in der Werkstatt zu ändern.',
+  'guiding.lay.figures':
+    'Zahlen an den Ecken sind Millimeter ab der nahen Webkante / ab der Schnittkante; die Skala zählt Millimeter ab der Schnittkante.',
   'guiding.print':
     'Für neben die Tastatur: der Weg zum ersten Angebot, die Orte und die Tasten, auf einer Seite.',
 }

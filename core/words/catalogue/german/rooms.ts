@@ -68,7 +68,7 @@ export const rooms: Translated<typeof english> = {
   'undo.final.measures': 'Maße werden nicht hinter einem Angebot geändert; neu messen.',
   'undo.final.cloth': 'Ein Stoff bleibt im Buch; was falsch ist, lässt sich ändern.',
   'undo.final.quote':
-    'Ein gespeichertes Angebot bleibt, wie es ist; es kann abgelehnt oder durch ein anderes ersetzt werden.',
+    'Beim Speichern wird nichts verschickt. Ein gespeichertes Angebot behält seine Zahlen; es kann abgelehnt und durch ein neues ersetzt werden.',
   'undo.final.accept': 'Ein Auftrag behält seine Nummer; er kann abgesagt und wieder aufgenommen werden.',
   'undo.final.washed': 'Was gemessen ist, bleibt im Buch; noch einmal messen, das letzte zählt.',
   'undo.final.draftAgain': 'Ein neuer Entwurf bleibt im Buch; noch einmal entwerfen, der letzte zählt.',

@@ -60,10 +60,13 @@ export const sew: Translated<typeof english> = {
   'sew.unit.piece': 'Teile',
   'sew.unit.each': '×',
   'sew.finishPlan.machineWhereHidden': 'verdeckt mit der Maschine, sichtbar von Hand',
+  'sew.finishPlan.machineWhereHidden.short': 'mit Maschine, sichtbar von Hand',
   'sew.finishPlan.machineWhereHidden.help':
     'Nähte sind mit der Maschine zusammengenäht und von Hand gekappt; sichtbare Säume von Hand.',
   'sew.finishPlan.allByHand': 'ganz von Hand',
+  'sew.finishPlan.allByHand.short': 'ganz von Hand',
   'sew.finishPlan.allByHand.help': 'Jeder Stich von Hand, wie es früher war.',
   'sew.finishPlan.allByMachine': 'ganz mit der Maschine',
+  'sew.finishPlan.allByMachine.short': 'ganz mit der Maschine',
   'sew.finishPlan.allByMachine.help': 'Nähte, Kappnähte und Säume im Steppstich.',
 }

@@ -1,10 +1,9 @@
+import type { Fibre } from '../lay/fibres.ts'
+
 /**
  * Washing by fibre, in the five steps of ISO 3758 (from memory, edition of 2012: iron dots at 110, 150 and 200 °C). What
  * suits each fibre, given that its cloth was washed before it was cut, is common practice.
  */
-
-export const FIBRES = ['linen', 'cotton', 'wool', 'silk', 'other'] as const
-export type Fibre = (typeof FIBRES)[number]
 
 /** The hottest wash, °C; by hand where it must not be moved about. */
 const WASHES = ['hand30', 'gentle30', 'wash40', 'wash60'] as const
@@ -24,19 +23,6 @@ const BY_FIBRE: Record<Fibre, Care> = {
   wool: { wash: 'hand30', dry: 'flat', iron: 'two' },
   silk: { wash: 'hand30', dry: 'flat', iron: 'one' },
   other: { wash: 'hand30', dry: 'flat', iron: 'one' },
-}
-
-const WORDS: Record<Exclude<Fibre, 'other'>, RegExp> = {
-  linen: /linen|flax|hemp|ramie|nettle/i,
-  cotton: /cotton|fustian|calico|muslin/i,
-  wool: /wool|worsted|mohair|cashmere|alpaca|camel|felt/i,
-  silk: /silk|tussah/i,
-}
-
-/** The fibres that a maker's words name; `other` where none of them is known. */
-export function fibresOf(words: string): Fibre[] {
-  const found = FIBRES.filter((one) => one !== 'other' && WORDS[one].test(words))
-  return found.length > 0 ? found : ['other']
 }
 
 /** What every one of these fibres bears: a lining is washed with its garment. */

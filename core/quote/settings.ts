@@ -31,6 +31,8 @@ export type WorkroomSettings = {
   numbering: Numbering
   /** Sentences printed under every quote. */
   terms: string[]
+  /** Sentence printed besides, when a cloth of the quote has wool in it. Settings of old have none. */
+  woolTerm?: string
   /** Sentence printed besides, when the customer brings the cloth. */
   broughtTerm: string
   /** Whether the deposit is kept when an order is cancelled whose cloth is cut. Where it may be is a matter of local law. */

@@ -1,3 +1,4 @@
+import { fibresOf } from '../lay/fibres.ts'
 import { addDays, type Day } from '../words/dates.ts'
 import { addMoney, type Money, noMoney, partOf, shareOf, sumMoney } from '../words/money.ts'
 import { phrase } from '../words/phrase.ts'
@@ -57,7 +58,11 @@ export function quoteSnapshot({
   const total = sum((line) => line.total)
   const rests = [...new Set(charged.map(({ basisPoints }) => basisPoints))]
   const payments = paymentsOf(total, rates)
-  const terms = [...settings.terms, ...(lines.some(isBrought) ? [settings.broughtTerm] : [])]
+  const terms = [
+    ...settings.terms,
+    ...(lines.some(hasWool) ? [settings.woolTerm ?? ''] : []),
+    ...(lines.some(isBrought) ? [settings.broughtTerm] : []),
+  ]
   const validUntil = addDays(day, validityDays)
   return {
     version: 1,
@@ -88,6 +93,12 @@ export function quoteSnapshot({
     ...(promised === undefined ? {} : { promised, answerBy: answerBy(day, validUntil) }),
   }
 }
+
+/** Whether wool is in any of its cloths, or in one that it is offered in: by their fibre, or where none is said, by their name. */
+const hasWool = ({ cloth, others, options = [] }: Pick<QuoteLine, 'cloth' | 'others' | 'options'>): boolean =>
+  [{ cloth, others }, ...options]
+    .flatMap((way) => [way.cloth, ...Object.values(way.others ?? {})])
+    .some(({ fibre, name }) => fibresOf(fibre.trim() === '' ? name : fibre).includes('wool'))
 
 const isBrought = ({ estimate }: Pick<QuoteLine, 'estimate'>): boolean => estimate.brought !== undefined
 

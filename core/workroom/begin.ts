@@ -48,6 +48,7 @@ export function begunIn(locale: string): WorkroomSettings {
     threadStock: { hand: thread('hand'), machine: thread('machine') },
     notionStock: all(DEFAULT_SETTINGS.notionStock ?? {}),
     terms: (['cloth', 'measures', 'deposit'] as const).map((id) => said(`begin.term.${id}`)),
+    woolTerm: said('begin.term.wool'),
     broughtTerm: said('begin.term.brought'),
   }
 }

@@ -28,6 +28,7 @@ export const DEFAULT_SETTINGS: WorkroomSettings = {
   validityDays: 30,
   numbering: { quote: 'Q', commission: 'C', yearly: true },
   terms: [english['begin.term.cloth'], english['begin.term.measures'], english['begin.term.deposit']],
+  woolTerm: english['begin.term.wool'],
   broughtTerm: english['begin.term.brought'],
   keepDepositOnceCut: true,
 }

@@ -110,6 +110,7 @@ export const changes = z.strictObject({
     })
     .optional(),
   numbering: z.strictObject({ quote: prefix, commission: prefix, yearly: z.boolean() }).partial().optional(),
+  woolTerm: text(400).optional(),
   broughtTerm: text(400).optional(),
   keepDepositOnceCut: z.boolean().optional(),
   // A price of nothing at all (null) is taken away: the notion is not charged for.

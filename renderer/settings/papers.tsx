@@ -56,7 +56,7 @@ export function Papers({ form }: { form: Form }) {
         />
       </div>
       <p className="quiet narrow">{tell('screen.settings.region.about')}</p>
-      {(['terms', 'broughtTerm'] as const).map((id) => (
+      {(['terms', 'woolTerm', 'broughtTerm'] as const).map((id) => (
         <TextArea
           key={id}
           label={tell(`screen.settings.${id}`)}

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { CONSTRUCTIONS } from '../../core/draft/constructions.ts'
-import { careOf, fibresOf } from '../../core/paper/care.ts'
+import { fibresOf } from '../../core/lay/fibres.ts'
+import { careOf } from '../../core/paper/care.ts'
 import { careSheet } from '../../core/paper/care-sheet.ts'
 import { labelSheets } from '../../core/paper/labels.ts'
 import type { PaperDocument } from '../../core/paper/page.ts'
@@ -31,6 +32,9 @@ describe('care by fibre', () => {
     expect(fibresOf('hemp')).toEqual(['linen'])
     expect(fibresOf('')).toEqual(['other'])
     expect(fibresOf('viscose')).toEqual(['other'])
+    expect(fibresOf('Leinen')).toEqual(['linen'])
+    expect(fibresOf('Baumwolle')).toEqual(['cotton'])
+    expect(fibresOf('Schurwolle und Seide')).toEqual(['wool', 'silk'])
   })
 
   // ISO 3758:2012, from memory: one dot 110 °C, two 150 °C, three 200 °C.

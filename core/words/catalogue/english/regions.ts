@@ -8,7 +8,8 @@ export const regions = {
   'begin.tax': 'VAT',
   'begin.thread.hand': 'linen thread',
   'begin.thread.machine': 'cotton thread',
-  'begin.term.cloth': 'Cloth is washed before it is cut, and wool may shrink again if it is washed hot.',
+  'begin.term.cloth': 'Cloth is washed before it is cut.',
+  'begin.term.wool': 'Wool may shrink again if it is washed hot.',
   'begin.term.measures': 'Measures are those of the day named; one fitting is included.',
   'begin.term.deposit': 'Work begins when the deposit has come in.',
   'begin.term.brought':

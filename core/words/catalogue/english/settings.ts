@@ -14,6 +14,7 @@ export const settings = {
   'screen.settings.numbered.yearly': 'every year: {example}',
   'screen.settings.numbered.never': 'never: {example}',
   'screen.settings.terms': 'Terms under every quote, one a line',
+  'screen.settings.woolTerm': 'Term when a garment has wool in it',
   'screen.settings.broughtTerm': 'Term when the customer brings the cloth',
   'screen.settings.money': 'What your work costs, in {currency}',
   'screen.settings.moneyAbout': 'Quotes already made keep the figures they were made with.',

@@ -11,8 +11,8 @@ export const regions: Translated<typeof english> = {
   'begin.tax': 'MwSt.',
   'begin.thread.hand': 'Leinengarn',
   'begin.thread.machine': 'Baumwollgarn',
-  'begin.term.cloth':
-    'Stoff wird vor dem Zuschneiden gewaschen; Wolle kann wieder einlaufen, wenn sie heiß gewaschen wird.',
+  'begin.term.cloth': 'Stoff wird vor dem Zuschneiden gewaschen.',
+  'begin.term.wool': 'Wolle kann wieder einlaufen, wenn sie heiß gewaschen wird.',
   'begin.term.measures': 'Es gelten die Maße vom genannten Tag; eine Anprobe ist inbegriffen.',
   'begin.term.deposit': 'Die Arbeit beginnt, wenn die Anzahlung eingegangen ist.',
   'begin.term.brought':

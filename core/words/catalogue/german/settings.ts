@@ -17,6 +17,7 @@ export const settings: Translated<typeof english> = {
   'screen.settings.numbered.yearly': 'jedes Jahr: {example}',
   'screen.settings.numbered.never': 'nie: {example}',
   'screen.settings.terms': 'Bedingungen unter jedem Angebot, eine je Zeile',
+  'screen.settings.woolTerm': 'Bedingung, wenn Wolle in einem Stück ist',
   'screen.settings.broughtTerm': 'Bedingung, wenn der Kunde den Stoff bringt',
   'screen.settings.money': 'Was die Arbeit kostet, in {currency}',
   'screen.settings.moneyAbout': 'Angebote, die es schon gibt, behalten ihre Zahlen.',

@@ -8,6 +8,8 @@ type Space = { width: number; height: number }
 const SPACE: Space = { width: 84, height: 78 }
 /** On a quote it is smaller, so that a garment, its price and the line to sign stand on one page. */
 export const ON_A_QUOTE: Space = { width: 78, height: 50 }
+/** Where that is still too much for one page. */
+export const BESIDE_ITS_WORDS: Space = { width: 62, height: 30 }
 
 /** The finished garments, flat, all at one scale; quotes made before there were such drawings have none. */
 export function flatBlocks(lines: readonly QuoteLine[], reader: Reader, space = SPACE): Block[] {

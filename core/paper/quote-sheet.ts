@@ -1,9 +1,9 @@
 import type { QuoteLine, QuoteSnapshot } from '../quote/types.ts'
 import { printMoney } from '../words/money.ts'
-import { say } from '../words/say.ts'
+import { type Reader, say } from '../words/say.ts'
 import type { Block } from './block.ts'
 import type { Row } from './cells.ts'
-import { flatBlocks, ON_A_QUOTE } from './flat.ts'
+import { BESIDE_ITS_WORDS, flatBlocks, ON_A_QUOTE } from './flat.ts'
 import { layPages } from './flow.ts'
 import { capital } from './names.ts'
 import type { PaperDocument } from './page.ts'
@@ -18,11 +18,22 @@ import { addressed, footOf, letterhead, listed, readerOf, refuseUnprintable, tel
 export function quoteSheet(snapshot: QuoteSnapshot): PaperDocument {
   refuseUnprintable(snapshot)
   const tell = tellerOf(readerOf(snapshot))
-  const { letterhead: house, number, day, validUntil } = snapshot
+  const { letterhead: house, number, day } = snapshot
+  const foot = footOf(tell, tell('paper.quote.foot', { house: house.name, number, day: { date: day } }))
+  const roomy = layPages(blocksOf(snapshot, false), house.paper, foot)
+  if (roomy.pages.length === 1 || snapshot.lines.length > 1) return roomy
+  const close = layPages(blocksOf(snapshot, true), house.paper, foot)
+  return close.pages.length === 1 ? close : roomy
+}
+
+/** @param close whether one garment is to take as little height as it can, its words beside its drawing */
+function blocksOf(snapshot: QuoteSnapshot, close: boolean): Block[] {
+  const tell = tellerOf(readerOf(snapshot))
+  const { number, day, validUntil } = snapshot
   const date = (value: string) => tell('paper.date', { day: { date: value } })
-  const blocks: Block[] = [
+  return [
     ...letterhead(snapshot),
-    { kind: 'space', height: 8 },
+    { kind: 'space', height: close ? 4 : 8 },
     addressed(tell('paper.quote.title'), tell('paper.quote.for'), snapshot.customer, [
       [tell('paper.quote.number'), number],
       [tell('paper.quote.day'), date(day)],
@@ -34,21 +45,19 @@ export function quoteSheet(snapshot: QuoteSnapshot): PaperDocument {
         ? []
         : [[tell('paper.quote.supersedes'), snapshot.supersedes] as const]),
     ]),
-    garments(snapshot),
-    ...drawnAndSummed(snapshot),
+    garments(snapshot, close),
+    ...(close ? toldDrawnAndSummed(snapshot) : drawnAndSummed(snapshot)),
     ...options(snapshot),
     // Nobody signs on a page that does not show the terms.
     { kind: 'together', blocks: [...terms(snapshot), ...acceptance(snapshot)] },
   ]
-  const foot = footOf(tell, tell('paper.quote.foot', { house: house.name, number, day: { date: day } }))
-  return layPages(blocks, house.paper, foot)
 }
 
-function garments(snapshot: QuoteSnapshot): Block {
+function garments(snapshot: QuoteSnapshot, close: boolean): Block {
   const tell = tellerOf(readerOf(snapshot))
   return {
     kind: 'table',
-    before: 8,
+    before: close ? 4 : 8,
     pad: { above: 1.6, below: 2.4, gap: 3 },
     columns: [
       { heading: tell('paper.quote.column.garment'), share: 94 },
@@ -56,11 +65,11 @@ function garments(snapshot: QuoteSnapshot): Block {
       { heading: tell('paper.quote.column.each'), share: 29, align: 'right', look: 'amount' },
       { heading: tell('paper.quote.column.amount'), share: 29, align: 'right', look: 'amount' },
     ],
-    rows: snapshot.lines.map((line) => garment(line, snapshot)),
+    rows: snapshot.lines.map((line) => garment(line, snapshot, close)),
   }
 }
 
-function garment(line: QuoteLine, snapshot: QuoteSnapshot): Row {
+function garment(line: QuoteLine, snapshot: QuoteSnapshot, close: boolean): Row {
   const reader = readerOf(snapshot)
   const tell = tellerOf(reader)
   const amount = (value: QuoteLine['net']) => printMoney(value, reader.locale)
@@ -70,7 +79,7 @@ function garment(line: QuoteLine, snapshot: QuoteSnapshot): Row {
         paragraphs: [
           { words: capital(say(line.title, reader)), look: 'subheading' },
           { words: tell('paper.quote.wearer', { wearer: line.wearer.name }), look: 'proseItalic' },
-          { words: line.description.map((sentence) => say(sentence, reader)).join(' '), look: 'prose' },
+          ...(close ? [] : [{ words: told(line, reader), look: 'prose' as const }]),
         ],
       },
       String(line.quantity),
@@ -78,6 +87,23 @@ function garment(line: QuoteLine, snapshot: QuoteSnapshot): Row {
       amount(line.net),
     ],
   }
+}
+
+const told = ({ description }: QuoteLine, reader: Reader): string =>
+  description.map((sentence) => say(sentence, reader)).join(' ')
+
+/** One garment in words at the left; at the right its drawing, and the sums under the column of amounts. */
+function toldDrawnAndSummed(snapshot: QuoteSnapshot): Block[] {
+  const reader = readerOf(snapshot)
+  return [
+    {
+      ...{ kind: 'beside', share: 0.5, before: 2 },
+      left: snapshot.lines.map(
+        (line): Block => ({ kind: 'paragraph', words: told(line, reader), before: 0 }),
+      ),
+      right: [...flatBlocks(snapshot.lines, reader, BESIDE_ITS_WORDS), sums(snapshot, [1, 100, 52])],
+    },
+  ]
 }
 
 /** The finished garments and the sums: one garment beside them, several in rows above. */
@@ -88,7 +114,7 @@ function drawnAndSummed(snapshot: QuoteSnapshot): Block[] {
 }
 
 /** Net, tax, total and deposit (without tax only the last two), standing under the column of amounts. */
-function sums(snapshot: QuoteSnapshot): Block {
+function sums(snapshot: QuoteSnapshot, [lead, name, sum]: readonly number[] = [64, 66, 39]): Block {
   const reader = readerOf(snapshot)
   const tell = tellerOf(reader)
   const amount = (value: QuoteLine['net']) => printMoney(value, reader.locale)
@@ -136,9 +162,9 @@ function sums(snapshot: QuoteSnapshot): Block {
         before: 2.4,
         look: 'amount',
         columns: [
-          { heading: '', share: 64 },
-          { heading: '', share: 66, align: 'right' },
-          { heading: '', share: 39, align: 'right' },
+          { heading: '', share: lead! },
+          { heading: '', share: name!, align: 'right' },
+          { heading: '', share: sum!, align: 'right' },
         ],
         rows,
       },

@@ -13,8 +13,10 @@ import { getClient } from '../store/clients.ts'
 import { getCloth } from '../store/cloths.ts'
 import { commissionOfQuote } from '../store/commissions.ts'
 import { takeNumber } from '../store/counters.ts'
+import { latestDocument } from '../store/documents.ts'
 import { getMeasurementSet, markUsed } from '../store/measurement-sets.ts'
 import { getQuote, insertQuote, listQuotes, type QuoteStanding, setQuoteState } from '../store/quotes.ts'
+import { dayAt } from '../words/dates.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
 import { clothOf } from './cloths.ts'
@@ -68,13 +70,16 @@ export const quoteRequests = [
   request({
     name: 'quote.get',
     kind: 'query',
-    about: 'One quote with everything it was reckoned from, and in what it differs from the one it replaces.',
+    about:
+      'One quote with everything it was reckoned from, the day it was last printed, and in what it differs from the one it replaces.',
     input: z.strictObject({ id: inputs.id }),
     run: ({ id }, { store }) => {
       const quote = getQuote(store.db, id)
+      const print = latestDocument(store.db, 'quote', id, null)
       const before = quote.supersedes === null ? undefined : getQuote(store.db, quote.supersedes)
       return {
         quote,
+        printed: print === undefined ? null : dayAt(print.createdAt, settingsOf({ store }).timeZone),
         ...(before === undefined ? {} : { difference: differenceOf(before.snapshot, quote.snapshot) }),
       }
     },

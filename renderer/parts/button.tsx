@@ -11,6 +11,8 @@ type Props = {
   onPress?: () => void
   /** For a button that is down or up. */
   pressed?: boolean
+  /** For a button that opens something below it, and closes it. */
+  expanded?: boolean
   /** What it does, where the words on it alone do not say. */
   label?: string
   /** The key that does the same; it is shown on the button, and finds it. */
@@ -25,6 +27,7 @@ export function Button({
   type = 'button',
   onPress,
   pressed,
+  expanded,
   label,
   shortcut,
 }: Props) {
@@ -34,6 +37,7 @@ export function Button({
       type={type}
       isDisabled={busy}
       {...(pressed === undefined ? {} : { 'aria-pressed': pressed })}
+      {...(expanded === undefined ? {} : { 'aria-expanded': expanded })}
       {...(label === undefined ? {} : { 'aria-label': label })}
       {...(onPress === undefined ? {} : { onPress })}
       {...(shortcut === undefined ? {} : { 'data-key': shortcut })}

@@ -8,12 +8,13 @@ type Asked = InputOf<'paper.show'>['asked']
 
 /** A button that shows a paper page by page before it is printed, and puts it away again. */
 export function LookAt({ asked, words }: { asked: Asked; words: string }) {
+  const tell = useTell()
   const [open, setOpen] = useState(false)
   return (
     <>
       <div>
-        <Button pressed={open} onPress={() => setOpen(!open)}>
-          {words}
+        <Button expanded={open} onPress={() => setOpen(!open)}>
+          {open ? tell('guiding.look.close') : words}
         </Button>
       </div>
       {open ? <Pages key={JSON.stringify(asked)} asked={asked} /> : null}

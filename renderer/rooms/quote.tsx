@@ -11,6 +11,7 @@ import { goTo } from '../router.ts'
 import { settingAt } from '../settings/place.ts'
 import { NotUndone } from '../undo/not-undone.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
+import { ForHerAlone } from './quote-alone.tsx'
 
 type Snapshot = OutputOf<'quote.get'>['quote']['snapshot']
 type Line = Snapshot['lines'][number]
@@ -25,13 +26,14 @@ export function Quote({ id }: { id: string }) {
   const [taken, setTaken] = useState<Taken>({})
   const doing = useDoing()
   if (value === undefined) return <Refusal sentence={refused} />
-  const { quote } = value
+  const { quote, printed } = value
   const { snapshot } = quote
   const print = () =>
     doing.run(async () => {
       const { document } = await workroom.ask('quote.print', { id })
       const shown = await workroom.bridge.paper(document.id)
       if (!shown.ok) throw new Error(shown.error.message)
+      reload()
     })
   const accept = () =>
     doing.run(async () => {
@@ -52,28 +54,12 @@ export function Quote({ id }: { id: string }) {
             {snapshot.promised === undefined
               ? ''
               : ` · ${tell('paper.quote.promised')} ${printDate(snapshot.promised, reader.locale)}`}
+            {printed === null ? '' : ` · ${tell('guiding.printed', { day: { date: printed } })}`}
           </p>
         </div>
-        <div className="row">
-          <Button
-            main={quote.state !== 'sent'}
-            busy={doing.busy}
-            onPress={() => void print()}
-            shortcut="print"
-          >
-            {tell('screen.quote.print')}
-          </Button>
-          {quote.state === 'sent' ? (
-            <>
-              <Button main busy={doing.busy} onPress={() => void accept()}>
-                {tell('screen.quote.accept')}
-              </Button>
-              <Button busy={doing.busy} onPress={() => void decline()}>
-                {tell('screen.quote.decline')}
-              </Button>
-            </>
-          ) : null}
-        </div>
+        <Button main busy={doing.busy} onPress={() => void print()} shortcut="print">
+          {tell('screen.quote.print')}
+        </Button>
       </div>
       <Refusal sentence={doing.refused?.message} />
       {snapshot.letterhead.address.length > 0 ? null : (
@@ -82,8 +68,6 @@ export function Quote({ id }: { id: string }) {
         </p>
       )}
       <LookAt asked={{ paper: 'quote', id }} words={tell('papers.look')} />
-      {quote.state === 'sent' ? <NotUndone act="quote.accept" /> : null}
-      {quote.state === 'sent' ? <WhatIf quoteId={id} /> : null}
       {snapshot.lines.map((line) => (
         <QuotedGarment
           key={line.id}
@@ -102,7 +86,8 @@ export function Quote({ id }: { id: string }) {
       )}
       <p className="between">
         <span>
-          {tell('screen.quote.deposit', { deposit: snapshot.deposit, day: { date: snapshot.validUntil } })}
+          {tell('screen.quote.deposit', { deposit: snapshot.deposit, day: { date: snapshot.validUntil } })}{' '}
+          <a href={settingAt('deposit')}>{tell('guiding.deposit')}</a>
         </span>
         <strong>{printMoney(totalWith(snapshot, taken), reader.locale)}</strong>
       </p>
@@ -113,6 +98,22 @@ export function Quote({ id }: { id: string }) {
           ))}
         </ul>
       )}
+      {quote.state !== 'sent' ? null : (
+        <section className="sheet stack">
+          <h2>{tell('guiding.answer')}</h2>
+          <WhatIf quoteId={id} />
+          <div className="row">
+            <Button busy={doing.busy} onPress={() => void accept()}>
+              {tell('screen.quote.accept')}
+            </Button>
+            <Button busy={doing.busy} onPress={() => void decline()}>
+              {tell('screen.quote.decline')}
+            </Button>
+          </div>
+          <NotUndone act="quote.accept" />
+        </section>
+      )}
+      <ForHerAlone {...snapshot} />
     </div>
   )
 }

@@ -34,7 +34,7 @@ describe.runIf(hasBrowser)(`papers on screen${withoutBrowser}`, () => {
       .getByRole('img', { name: /^Page 1 of \d$/ })
       .getByText('Cutting sheet', { exact: true })
       .waitFor()
-    await page.getByRole('button', { name: 'Look at it first' }).click()
+    await page.getByRole('button', { name: 'Close it' }).click()
     await page.getByRole('img', { name: /^Page 1 of \d$/ }).waitFor({ state: 'detached' })
 
     await page.getByLabel('Pattern printed on').selectOption('oneSheet')

@@ -8,6 +8,13 @@ export const guiding = {
   'guiding.address.next': 'Set it for the next ones',
   'guiding.deposit': 'Where the deposit is set',
   'guiding.begun': 'Money in {currency}, lengths in {unit}, prints on {paper}; change it under Workroom.',
+  'guiding.alone': 'For you alone',
+  'guiding.alone.about': 'What was reckoned with when this quote was saved. None of it is on the paper.',
+  'guiding.alone.profit': 'Profit',
+  'guiding.alone.together': 'Together',
+  'guiding.answer': 'What the client says',
+  'guiding.printed': 'printed {day}',
+  'guiding.look.close': 'Close it',
   'guiding.lay.figures':
     'Figures at the corners are millimetres from the near selvedge / from the cut end; the rule counts millimetres from the cut end.',
   'guiding.print':

@@ -12,6 +12,14 @@ export const guiding: Translated<typeof english> = {
   'guiding.address.next': 'Für die nächsten eintragen',
   'guiding.deposit': 'Wo die Anzahlung festgelegt wird',
   'guiding.begun': 'Geld in {currency}, Längen in {unit}, Druck auf {paper}; in der Werkstatt zu ändern.',
+  'guiding.alone': 'Nur für die Werkstatt',
+  'guiding.alone.about':
+    'Womit beim Speichern dieses Angebots gerechnet wurde. Nichts davon steht auf dem Papier.',
+  'guiding.alone.profit': 'Gewinn',
+  'guiding.alone.together': 'Zusammen',
+  'guiding.answer': 'Was der Kunde sagt',
+  'guiding.printed': 'gedruckt am {day}',
+  'guiding.look.close': 'Schließen',
   'guiding.lay.figures':
     'Zahlen an den Ecken sind Millimeter ab der nahen Webkante / ab der Schnittkante; die Skala zählt Millimeter ab der Schnittkante.',
   'guiding.print':

@@ -155,6 +155,7 @@ function roomAt({ room, id, query }: Place): ReactNode {
           key={query.toString()}
           wearer={query.get('wearer') ?? undefined}
           garment={query.get('garment') ?? undefined}
+          cloth={query.get('cloth') ?? undefined}
         />
       )
   }

@@ -1,10 +1,13 @@
 import { z } from 'zod'
 import { getPerson, updatePerson } from '../store/bench-people.ts'
+import { getCloth, isUsed, updateCloth } from '../store/cloths.ts'
 import { firstCut, garmentsOf, getCommission, updateCommission } from '../store/commissions.ts'
 import { getQuote, setQuoteState } from '../store/quotes.ts'
+import { unindexed } from '../store/search.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 import { followed } from './commissions.ts'
+import { findableCloth } from './finding.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { request } from './request.ts'
@@ -12,7 +15,7 @@ import { reserveFor } from './stock.ts'
 
 const seen = z.strictObject({ id: inputs.id, revision: inputs.revision })
 
-/** Answers and endings that were given by mistake, taken back. */
+/** Answers and endings that were given by mistake, and cloths entered by mistake, taken back. */
 export const takingBackRequests = [
   request({
     name: 'quote.waitAgain',
@@ -46,6 +49,35 @@ export const takingBackRequests = [
         if (firstCut(db, [garment.id]) === null) reserveFor(garment.id, context)
       recorded(context, 'commission.takeUp', 'commission', id, { state }, changes)
       return { commission: followed(after, context) }
+    },
+  }),
+  request({
+    name: 'cloth.takeBack',
+    kind: 'command',
+    about: 'Takes a cloth out of the book again, as long as no quote, no length and no remnant is of it.',
+    input: seen,
+    run: ({ id, revision }, context) => {
+      const { db } = context.store
+      const before = getCloth(db, id)
+      if (isUsed(db, id)) throw new Refusal(phrase('refusal.cloth.used', { cloth: before.name }), 'id')
+      const cloth = updateCloth(db, id, revision, { retiredAt: context.now() })
+      unindexed(db, id)
+      recorded(context, 'cloth.takeBack', 'cloth', id, before, cloth)
+      return { cloth }
+    },
+  }),
+  request({
+    name: 'cloth.putBack',
+    kind: 'command',
+    about: 'Puts a cloth that was taken out of the book back into it.',
+    input: seen,
+    run: ({ id, revision }, context) => {
+      const { db } = context.store
+      const before = getCloth(db, id)
+      const cloth = updateCloth(db, id, revision, { retiredAt: null })
+      findableCloth(cloth, context)
+      recorded(context, 'cloth.putBack', 'cloth', id, before, cloth)
+      return { cloth }
     },
   }),
   request({

@@ -13,7 +13,7 @@ import {
   everyTime,
 } from '../store/archive/lists.ts'
 import { listClients } from '../store/clients.ts'
-import { listCloths } from '../store/cloths.ts'
+import { allCloths } from '../store/cloths.ts'
 import type { takingOut } from '../words/catalogue/english/taking-out.ts'
 import { csvOf, guarded } from '../words/csv.ts'
 import { dayAt } from '../words/dates.ts'
@@ -93,14 +93,14 @@ const MADE: Record<ListName, (context: Context, teller: Teller) => List> = {
       ...(['name', 'fibre', 'width', 'warpShrinkage', 'weftShrinkage', 'perMetre', 'currency'] as const),
       ...(['supplier', 'leadDays', 'note', 'retired'] as const),
     ],
-    rows: listCloths(store.db).map((cloth) => [
+    rows: allCloths(store.db).map((cloth) => [
       ...[cloth.name, cloth.fibre, cloth.width, percent(cloth.warpShrinkage), percent(cloth.weftShrinkage)],
       ...[{ minor: cloth.priceMinor, currency: cloth.currency }, cloth.currency],
       ...[cloth.supplier, cloth.leadDays, cloth.note, dayOf(cloth.retiredAt)],
     ]),
   }),
   lengths: (context, { yes }) => {
-    const names = new Map(listCloths(context.store.db).map(({ id, name }) => [id, name]))
+    const names = new Map(allCloths(context.store.db).map(({ id, name }) => [id, name]))
     return {
       columns: [
         ...([

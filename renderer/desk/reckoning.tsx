@@ -32,6 +32,7 @@ export type Shared = BasketProps & {
   customer: string | undefined
   setCustomer: (id: string | undefined) => void
   garment: string | undefined
+  cloth: string | undefined
 }
 
 type ReckoningProps = Shared & {
@@ -61,6 +62,7 @@ export function Reckoning(props: ReckoningProps) {
     customer,
     setCustomer,
     garment,
+    cloth: wishedCloth,
   } = props
   const { workroom } = useHouse()
   const tell = useTell()
@@ -72,7 +74,9 @@ export function Reckoning(props: ReckoningProps) {
   const { value: plans } = useQuery('finishPlans.list', {})
   const [wishedSet, setSet] = useHalfFilled(`set ${wearerId}`, sets.at(-1)!.id)
   const setId = sets.some(({ id }) => id === wishedSet) ? wishedSet : sets.at(-1)!.id
-  const [clothId, setCloth] = useHalfFilled(`cloth ${wearerId}`, cloths[0]!.id)
+  const [clothWished, setCloth] = useHalfFilled(`cloth ${wearerId}`, cloths[0]!.id, wishedCloth)
+  // Whatever was chosen before may have been taken out of the book.
+  const clothId = cloths.some(({ id }) => id === clothWished) ? clothWished : cloths[0]!.id
   const [otherClothIds, setOthers] = useHalfFilled<OtherCloths>(`others ${wearerId}`, {})
   // Each garment is sewn as it usually is until the maker says otherwise.
   const [plan, setPlan] = useHalfFilled<PlanId | undefined>(`plan ${wearerId}`, undefined)

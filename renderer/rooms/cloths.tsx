@@ -1,11 +1,12 @@
+import { useState } from 'react'
 import { Button } from '../parts/button.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { useTyped } from '../parts/typed.ts'
+import { addressOf } from '../router.ts'
 import { ClothEntry } from '../stock/cloth-entry.tsx'
 import { ClothFields, clothTexts, clothTyped } from '../stock/cloth-fields.tsx'
 import { Drawer } from '../stock/drawer.tsx'
 import { Lengths } from '../stock/lengths.tsx'
-import { NotUndone } from '../undo/not-undone.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 import { Remnants } from './remnants.tsx'
 
@@ -18,9 +19,11 @@ export function Cloths() {
   const nothing = clothTexts(undefined, reader)
   const { typed, field, write, forget } = useTyped(nothing)
   const doing = useDoing()
+  const [kept, setKept] = useState<{ id: string; name: string }>()
   const add = async () => {
     const currency = house?.settings.rates.currency ?? 'GBP'
-    if (!(await doing.run(() => workroom.ask('cloth.add', clothTyped(typed, currency))))) return
+    const work = async () => setKept((await workroom.ask('cloth.add', clothTyped(typed, currency))).cloth)
+    if (!(await doing.run(work))) return
     write(nothing)
     forget()
     reload()
@@ -38,12 +41,19 @@ export function Cloths() {
         <h2>{tell('screen.cloth.new')}</h2>
         <ClothFields {...{ field }} refused={doing.refused} />
         <Refusal sentence={doing.refused?.message} />
-        <NotUndone act="cloth.add" />
         <div>
           <Button main type="submit" busy={doing.busy}>
             {tell('screen.cloth.keep')}
           </Button>
         </div>
+        <p role="status">
+          {kept === undefined ? null : (
+            <>
+              {tell('cloth.kept', { cloth: kept.name })}{' '}
+              <a href={addressOf('desk', undefined, { cloth: kept.id })}>{tell('cloth.kept.quote')}</a>
+            </>
+          )}
+        </p>
       </form>
       <Refusal sentence={refused} />
       <ul className="entries bolts">

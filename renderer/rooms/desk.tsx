@@ -13,11 +13,11 @@ import { type Loaded, useKept, useQuery, useTell } from '../workroom.tsx'
 type Client = OutputOf<'clients.list'>['clients'][number]
 type Cloth = OutputOf<'cloths.list'>['cloths'][number]
 
-/** Whom and what an address asks for: the client, and the garment. */
-type Asked = { wearer: string | undefined; garment: string | undefined }
+/** Whom and what an address asks for: the client, the garment, and the cloth. */
+type Asked = { wearer: string | undefined; garment: string | undefined; cloth: string | undefined }
 
 /** The quote desk, once there is somebody to sew for and something to sew with. */
-export function Desk({ wearer, garment }: Asked) {
+export function Desk({ wearer, garment, cloth }: Asked) {
   const tell = useTell()
   const clients = useQuery('clients.list', {})
   const cloths = useQuery('cloths.list', {})
@@ -25,7 +25,9 @@ export function Desk({ wearer, garment }: Asked) {
   if (refused !== undefined) return <Refusal sentence={refused} />
   if (clients.value === undefined || cloths.value === undefined) return null
   if (clients.value.clients.length > 0 && cloths.value.cloths.length > 0)
-    return <DeskFor clients={clients.value.clients} cloths={cloths.value.cloths} {...{ wearer, garment }} />
+    return (
+      <DeskFor clients={clients.value.clients} cloths={cloths.value.cloths} {...{ wearer, garment, cloth }} />
+    )
   return (
     <div className="stack">
       <h1>{tell('screen.room.desk')}</h1>
@@ -34,7 +36,13 @@ export function Desk({ wearer, garment }: Asked) {
   )
 }
 
-function DeskFor({ clients, cloths, wearer, garment }: Asked & { clients: Client[]; cloths: Cloth[] }) {
+function DeskFor({
+  clients,
+  cloths,
+  wearer,
+  garment,
+  cloth,
+}: Asked & { clients: Client[]; cloths: Cloth[] }) {
   const tell = useTell()
   const [wished, setWearer] = useHalfFilled('wearer', clients[0]!.id, wearer)
   // Whoever was chosen before may not be in the book any more.
@@ -61,7 +69,19 @@ function DeskFor({ clients, cloths, wearer, garment }: Asked & { clients: Client
       {choices === null ? null : (
         <Wearer
           key={wearerId}
-          {...{ wearerId, choices, of, clients, cloths, basket, setBasket, customer, setCustomer, garment }}
+          {...{
+            wearerId,
+            choices,
+            of,
+            clients,
+            cloths,
+            basket,
+            setBasket,
+            customer,
+            setCustomer,
+            garment,
+            cloth,
+          }}
         />
       )}
     </div>

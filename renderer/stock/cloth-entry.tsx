@@ -1,5 +1,5 @@
 import { printLength } from '../../core/words/length.ts'
-import { Acts } from '../parts/acts.tsx'
+import { ActForm, Acts } from '../parts/acts.tsx'
 import { Button } from '../parts/button.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { useTyped } from '../parts/typed.ts'
@@ -12,7 +12,7 @@ type Props = { cloth: Cloth; onChanged: () => void }
 
 /** A cloth of the book: what it is, from whom it comes, and what one does with it. */
 export function ClothEntry({ cloth, onChanged }: Props) {
-  const { reader } = useHouse()
+  const { workroom, reader } = useHouse()
   const tell = useTell()
   const { name, charged, supplier, leadDays, priceMinor, currency } = cloth
   const facts = [
@@ -36,6 +36,21 @@ export function ClothEntry({ cloth, onChanged }: Props) {
       ...{ id: 'square', words: tell('cloth.square') },
       label: label(tell('cloth.square')),
       form: (close: () => void) => <TestSquare {...{ cloth, close }} onKept={onChanged} />,
+    },
+    {
+      ...{ id: 'takeBack', words: tell('cloth.takeBack') },
+      label: label(tell('cloth.takeBack')),
+      form: (close: () => void) => (
+        <ActForm
+          label={label(tell('cloth.takeBack'))}
+          keep={tell('cloth.takeBack')}
+          work={() => workroom.ask('cloth.takeBack', { id: cloth.id, revision: cloth.revision })}
+          then={onChanged}
+          {...{ close }}
+        >
+          <p>{tell('cloth.takeBack.about')}</p>
+        </ActForm>
+      ),
     },
   ]
   return (

@@ -5,7 +5,7 @@ import type { InputOf } from '../../core/workroom.ts'
 import { WordHelp } from '../help/help.tsx'
 import { amountOf, amountText, numberOf } from '../parts/amount.ts'
 import { SelectField, TextField } from '../parts/field.tsx'
-import { useTell } from '../workroom.tsx'
+import { useHouse, useQuery, useTell } from '../workroom.tsx'
 import type { Cloth } from './lengths.tsx'
 
 const EMPTY = {
@@ -63,9 +63,15 @@ type Props = {
   refused: { message: string; field: string | undefined } | undefined
 }
 
+/** What cloth is usually of, to choose from. */
+const FIBRES = ['linen', 'hemp', 'wool', 'silk', 'cotton', 'linenAndCotton'] as const
+
 /** What is known of a cloth one can buy. */
 export function ClothFields({ field, refused }: Props) {
+  const { reader } = useHouse()
   const tell = useTell()
+  const currency = useQuery('settings.get', {}).value?.settings.rates.currency ?? ''
+  const charged = field('charged')
   const at = (id: keyof ClothTexts, name: string = id) => ({
     ...field(id),
     wrong: refused?.field?.split('.').at(-1) === name ? refused.message : undefined,
@@ -73,9 +79,18 @@ export function ClothFields({ field, refused }: Props) {
   return (
     <div className="columns">
       <TextField label={tell('screen.cloth.name')} required {...at('name')} />
-      <TextField label={tell('screen.cloth.fibre')} {...at('fibre')} />
-      <TextField label={tell('screen.cloth.width')} required {...at('width')} />
-      <TextField label={tell('screen.cloth.price')} required {...at('price', 'pricePerMetre')} />
+      <TextField
+        label={tell('screen.cloth.fibre')}
+        help={tell('cloth.fibre.help')}
+        usual={FIBRES.map((id) => tell(`cloth.fibre.${id}`))}
+        {...at('fibre')}
+      />
+      <TextField label={tell('screen.cloth.width', { unit: reader.unit })} required {...at('width')} />
+      <TextField
+        label={tell('screen.cloth.price', { currency })}
+        required
+        {...at('price', 'pricePerMetre')}
+      />
       <TextField label={tell('screen.cloth.increment')} {...at('increment')} />
       <TextField
         label={tell('screen.cloth.warp')}
@@ -88,7 +103,8 @@ export function ClothFields({ field, refused }: Props) {
         options={(['bought', 'used'] as const).map((id) => ({
           ...{ id, name: tell(`screen.cloth.charged.${id}`) },
         }))}
-        {...field('charged')}
+        help={tell(`cloth.charged.${charged.value === 'used' ? 'used' : 'bought'}.help`)}
+        {...charged}
       />
       <TextField label={tell('cloth.supplier')} help={tell('cloth.supplier.help')} {...at('supplier')} />
       <TextField

@@ -26,6 +26,12 @@ export const WAYS: Partial<Record<RequestName, Way>> = {
   'measurementSet.restore': way('measurementSet.restore', ({ given: { id } }) => [
     { name: 'measurementSet.retire', payload: { id } },
   ]),
+  'cloth.add': way('cloth.add', ({ answer: { cloth } }) => [
+    { name: 'cloth.takeBack', payload: { id: cloth.id, revision: cloth.revision } },
+  ]),
+  'cloth.takeBack': way('cloth.takeBack', ({ answer: { cloth } }) => [
+    { name: 'cloth.putBack', payload: { id: cloth.id, revision: cloth.revision } },
+  ]),
   'quote.decline': way('quote.decline', ({ given: { id } }) => [
     { name: 'quote.waitAgain', payload: { id } },
   ]),

@@ -5,7 +5,6 @@ import type { RequestName } from '../../core/workroom.ts'
 export const FINAL = {
   'client.forget': 'undo.final.forget',
   'measurementSet.change': 'undo.final.measures',
-  'cloth.add': 'undo.final.cloth',
   'quote.save': 'undo.final.quote',
   'quote.accept': 'undo.final.accept',
   'commission.enter': 'undo.final.accept',

@@ -9,7 +9,13 @@ import { agreedWork, type FollowedCommission } from '../support/agreed-work.ts'
 import { workroom } from '../support/store.ts'
 
 /** Commands by which nothing of the maker's book is altered that she could want back. */
-const NOTHING_TO_UNDO = ['file.send', 'quote.waitAgain', 'commission.takeUp', 'person.putBack']
+const NOTHING_TO_UNDO = [
+  'file.send',
+  'quote.waitAgain',
+  'commission.takeUp',
+  'person.putBack',
+  'cloth.putBack',
+]
 
 test('every command can be undone, or there is a sentence that says why not', () => {
   const commands = requests.filter(({ kind }) => kind === 'command').map(({ name }) => name)
@@ -93,6 +99,9 @@ test('what puts the old state in its place again leaves it as it was', async () 
   await doneAndUndone(house, 'cloth.change', {
     ...{ id: cloth.id, revision: cloth.revision },
     cloth: { name: 'Linen', width: 1400, pricePerMetre: { minor: 1, currency: 'GBP' } },
+  })
+  await doneAndUndone(house, 'cloth.add', {
+    ...{ name: 'Grey twill', width: 1400, pricePerMetre: { minor: 2200, currency: 'GBP' } },
   })
   await doneAndUndone(house, 'stock.change', { id: length.id, revision: length.revision, place: 'chest' })
   await doneAndUndone(house, 'stock.count', { id: length.id, length: '1 m' })

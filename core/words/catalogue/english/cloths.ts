@@ -1,5 +1,21 @@
 /** Cloths one can buy: who sells them, and what a test square says of their shrinking. */
 export const cloths = {
+  'cloth.fibre.help': 'Say it, and the care sheet and the term about wool are right. It changes no price.',
+  'cloth.fibre.linen': 'linen',
+  'cloth.fibre.hemp': 'hemp',
+  'cloth.fibre.wool': 'wool',
+  'cloth.fibre.silk': 'silk',
+  'cloth.fibre.cotton': 'cotton',
+  'cloth.fibre.linenAndCotton': 'linen and cotton',
+  'cloth.charged.bought.help':
+    'All that must be bought for it, up to the step the shop sells by. What is left over is yours.',
+  'cloth.charged.used.help': 'Only the length that it takes: for cloth you keep in the house anyway.',
+  'cloth.kept': '{cloth} is in the book.',
+  'cloth.kept.quote': 'Quote with it',
+  'cloth.takeBack': 'Take it out of the book',
+  'cloth.takeBack.about': 'It goes from the lists, as long as no quote and no length is of it.',
+  'refusal.cloth.used':
+    '{cloth} is used already, by a quote or by a length in the house, so it stays in the book. What is wrong can be changed.',
   'cloth.supplier': 'From whom',
   'cloth.supplier.help': 'The shop or weaver you order it from.',
   'cloth.leadDays': 'Days until it comes',

@@ -61,7 +61,6 @@ export const rooms = {
   'undo.final': 'Not to be undone. {why}',
   'undo.final.forget': 'She is forgotten for good.',
   'undo.final.measures': 'Measures are not altered behind a quote; take them anew.',
-  'undo.final.cloth': 'A cloth stays in the book; what is wrong can be changed.',
   'undo.final.quote':
     'Saving sends nothing. A saved quote keeps its figures; it can be declined, and a new one made in its place.',
   'undo.final.accept': 'A commission keeps its number; it can be called off, and taken up again.',
@@ -128,6 +127,8 @@ export const rooms = {
   'undo.did.remnant.place': 'remnant put in its place',
   'undo.did.remnant.use': 'remnant used up',
   'undo.did.remnant.putBack': 'remnant put back',
+  'undo.did.cloth.add': 'cloth entered',
+  'undo.did.cloth.takeBack': 'cloth taken out of the book',
   'undo.did.cloth.change': 'cloth changed',
   'undo.did.cloth.testSquare': 'shrinkage kept',
   'undo.did.settings.set': 'settings kept',

@@ -66,7 +66,6 @@ export const rooms: Translated<typeof english> = {
   'undo.final': 'Nicht rückgängig zu machen. {why}',
   'undo.final.forget': 'Die Person ist für immer vergessen.',
   'undo.final.measures': 'Maße werden nicht hinter einem Angebot geändert; neu messen.',
-  'undo.final.cloth': 'Ein Stoff bleibt im Buch; was falsch ist, lässt sich ändern.',
   'undo.final.quote':
     'Beim Speichern wird nichts verschickt. Ein gespeichertes Angebot behält seine Zahlen; es kann abgelehnt und durch ein neues ersetzt werden.',
   'undo.final.accept': 'Ein Auftrag behält seine Nummer; er kann abgesagt und wieder aufgenommen werden.',
@@ -134,6 +133,8 @@ export const rooms: Translated<typeof english> = {
   'undo.did.remnant.place': 'Rest an seinen Platz gelegt',
   'undo.did.remnant.use': 'Rest verbraucht',
   'undo.did.remnant.putBack': 'Rest zurückgelegt',
+  'undo.did.cloth.add': 'Stoff eingetragen',
+  'undo.did.cloth.takeBack': 'Stoff aus dem Buch genommen',
   'undo.did.cloth.change': 'Stoff geändert',
   'undo.did.cloth.testSquare': 'Einlaufen behalten',
   'undo.did.settings.set': 'Einstellungen behalten',

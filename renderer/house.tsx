@@ -33,6 +33,7 @@ import {
 } from './rooms/later.tsx'
 import { Today } from './rooms/today.tsx'
 import { addressOf, type Place, usePlace } from './router.ts'
+import { keptAsAtHome } from './settings/sample.ts'
 import { TimerProvider } from './today/running.tsx'
 import { TimerStrip } from './today/timer-strip.tsx'
 import { UndoProvider, useUndoing } from './undo/undoing.tsx'
@@ -77,7 +78,7 @@ function Rooms() {
   if (house.kind === 'new') return <FirstStart onBegun={again} />
   const leave = async () => {
     await workroom.bridge.enter('own')
-    kept.clear()
+    keptAsAtHome(kept)
     forget()
     location.hash = ''
     again()
@@ -93,8 +94,8 @@ function Rooms() {
   return (
     <TimerProvider key={house.kind}>
       <header className="head">
-        <p className="head-name">
-          {house.name}
+        <p className="head-name" title={house.name}>
+          <span>{house.name}</span>
           {house.kind === 'sample' ? <small>{tell('screen.sample')}</small> : null}
         </p>
         <nav className="rooms" aria-label={tell('screen.rooms')}>

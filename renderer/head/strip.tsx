@@ -45,7 +45,8 @@ export function Strip({ path, onKeys, children }: Props) {
           shortcut="undo"
           label={tell('undo.last', { what: undoing.last })}
         >
-          {tell('undo.undo')}: {undoing.last}
+          {tell('undo.undo')}
+          <span className="undo-what">: {undoing.last}</span>
         </Button>
       )}
       <Button onPress={onKeys} shortcut="help">

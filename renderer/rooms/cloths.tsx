@@ -56,6 +56,7 @@ export function Cloths() {
         </p>
       </form>
       <Refusal sentence={refused} />
+      {value?.cloths.length === 0 ? <p className="narrow">{tell('guiding.empty.cloths')}</p> : null}
       <ul className="entries bolts">
         {value?.cloths.map((cloth) => (
           <ClothEntry key={cloth.id} {...{ cloth }} onChanged={reload} />

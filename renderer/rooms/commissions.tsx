@@ -3,6 +3,7 @@ import { say } from '../../core/words/say.ts'
 import { printMinutes } from '../../core/words/time.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { Bygone } from '../commission/bygone.tsx'
+import { Empty } from '../parts/empty.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { addressOf } from '../router.ts'
 import { useHouse, useQuery, useTell } from '../workroom.tsx'
@@ -14,7 +15,6 @@ const MOST_OPEN = 500
 export function Commissions() {
   const { reader } = useHouse()
   const tell = useTell()
-  const newest = useQuery('commissions.list', { most: 1 })
   const open = useQuery('commissions.list', { state: 'open', most: MOST_OPEN })
   const commissions = open.value === undefined ? undefined : [...open.value.commissions].reverse()
   const printed = (day: string | null) => (day === null ? '–' : printDayShort(day, reader.locale))
@@ -24,8 +24,14 @@ export function Commissions() {
   return (
     <div className="stack">
       <h1>{tell('screen.room.commissions')}</h1>
-      <Refusal sentence={newest.refused ?? open.refused} />
-      {newest.value?.commissions.length === 0 ? <p>{tell('screen.commission.none')}</p> : null}
+      <Refusal sentence={open.refused} />
+      {commissions?.length === 0 ? (
+        <Empty
+          words={tell('guiding.empty.commissions')}
+          go={tell('guiding.empty.toQuotes')}
+          href={addressOf('quotes')}
+        />
+      ) : null}
       {commissions === undefined || commissions.length === 0 ? null : (
         <table className="at-a-glance">
           <thead>

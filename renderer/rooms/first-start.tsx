@@ -6,6 +6,7 @@ import { Button } from '../parts/button.tsx'
 import { SelectField, TextField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { type Tongue, TongueFields } from '../settings/region.tsx'
+import { useEnterSample } from '../settings/sample.ts'
 import { BringAlong } from '../settings/take-out-bring.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 
@@ -14,6 +15,7 @@ export function FirstStart({ onBegun }: { onBegun: () => void }) {
   const { workroom, reader, speak } = useHouse()
   const tell = useTell()
   const { busy, refused, run } = useDoing()
+  const enterSample = useEnterSample()
   const [name, setName] = useState('')
   const [unit, setUnit] = useState<string>('cm')
   const [tongue, setTongue] = useState<Tongue>(() => ({
@@ -35,13 +37,7 @@ export function FirstStart({ onBegun }: { onBegun: () => void }) {
         },
       }),
     ).then((done) => done && onBegun())
-  const look = () =>
-    run(async () => {
-      await workroom.bridge.enter('sample')
-      const { settings, revision } = await workroom.ask('settings.get', {})
-      if (languageOf(settings.letterhead.locale) !== tongue.language)
-        await workroom.ask('settings.set', { revision, changes: { letterhead: { locale } } })
-    }).then((done) => done && onBegun())
+  const look = () => run(enterSample).then((done) => done && onBegun())
   return (
     <main className="narrow stack">
       <h1>{tell('screen.first.title')}</h1>

@@ -1,9 +1,11 @@
+import { Empty } from '../parts/empty.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { Picture, PictureKey } from '../plan/picture.tsx'
 import { dueOf, type Planned } from '../plan/reasons.ts'
 import { Room } from '../plan/room.tsx'
 import { PlanTable } from '../plan/table.tsx'
 import { Waiting } from '../plan/waiting.tsx'
+import { addressOf } from '../router.ts'
 import { useQuery, useTell } from '../workroom.tsx'
 
 /** The weeks to come: how full they are, and when each open commission will be done. */
@@ -16,7 +18,11 @@ export function Plan() {
       <h1>{tell('weeks.title')}</h1>
       <Refusal sentence={refused} />
       {value === undefined ? null : planned.length === 0 ? (
-        <p>{tell('weeks.none')}</p>
+        <Empty
+          words={tell('guiding.empty.plan')}
+          go={tell('guiding.empty.toQuotes')}
+          href={addressOf('quotes')}
+        />
       ) : (
         <>
           <section className="sheet stack">

@@ -1,6 +1,7 @@
 import { printDate } from '../../core/words/dates.ts'
 import { printMoney } from '../../core/words/money.ts'
 import { say } from '../../core/words/say.ts'
+import { Empty } from '../parts/empty.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { addressOf } from '../router.ts'
 import { useHouse, useQuery, useTell } from '../workroom.tsx'
@@ -14,7 +15,13 @@ export function Quotes() {
     <div className="stack">
       <h1>{tell('screen.room.quotes')}</h1>
       <Refusal sentence={refused} />
-      {value?.quotes.length === 0 ? <p>{tell('screen.quote.none')}</p> : null}
+      {value?.quotes.length === 0 ? (
+        <Empty
+          words={tell('guiding.empty.quotes')}
+          go={tell('guiding.empty.toDesk')}
+          href={addressOf('desk')}
+        />
+      ) : null}
       <ul className="entries">
         {[...(value?.quotes ?? [])].reverse().map((quote) => (
           <li key={quote.id}>

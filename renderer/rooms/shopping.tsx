@@ -1,6 +1,8 @@
 import { useState } from 'react'
 import { Button } from '../parts/button.tsx'
+import { Empty } from '../parts/empty.tsx'
 import { Refusal } from '../parts/refusal.tsx'
+import { addressOf } from '../router.ts'
 import { FromStock } from '../stock/from-stock.tsx'
 import { ShoppingItem } from '../stock/shopping-item.tsx'
 import { listAsText } from '../stock/shopping-text.ts'
@@ -39,7 +41,13 @@ export function Shopping() {
         {copied === 'byHand' ? <pre className="written">{text}</pre> : null}
       </div>
       <p className="off-paper quiet">{tell('shopping.about')}</p>
-      {suppliers.length === 0 ? <p>{tell('shopping.none')}</p> : null}
+      {suppliers.length === 0 ? (
+        <Empty
+          words={tell('guiding.empty.shopping')}
+          go={tell('guiding.empty.toCommissions')}
+          href={addressOf('commissions')}
+        />
+      ) : null}
       {suppliers.map(({ supplier, items }) => (
         <section key={supplier ?? ''} className="sheet stack">
           <h2>{supplier ?? tell('shopping.nobody')}</h2>

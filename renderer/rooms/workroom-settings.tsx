@@ -4,6 +4,7 @@ import { useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { Mark } from '../settings/emblem.tsx'
 import { changesOf, type Settings, type Typed, type Usual, written } from '../settings/form.ts'
+import { LookRound } from '../settings/look-round.tsx'
 import { WorkMoney } from '../settings/money.tsx'
 import { Notions } from '../settings/notions.tsx'
 import { Papers } from '../settings/papers.tsx'
@@ -38,6 +39,9 @@ export function WorkroomSettings({ onKept }: { onKept: () => void }) {
       </At>
       <At sheet="takeOut">
         <TakeOut />
+      </At>
+      <At sheet="lookRound">
+        <LookRound onEntered={onKept} />
       </At>
     </div>
   )

@@ -17,6 +17,22 @@ export const guiding = {
   'guiding.look.close': 'Close it',
   'guiding.lay.figures':
     'Figures at the corners are millimetres from the near selvedge / from the cut end; the rule counts millimetres from the cut end.',
+  'guiding.new': 'For whoever is new here',
+  'guiding.look':
+    'Or look round Tenter Lane, with invented clients, cloths and work, in a file of its own. Nothing of yours goes there; “Leave the sample” leads back.',
+  'guiding.empty.cloths':
+    'No cloth is in the book yet. Enter the first above: its name, its width and the price of a metre will do. Then a garment can be quoted in it.',
+  'guiding.empty.quotes':
+    'There are no quotes yet. At the quote desk choose for whom, which garment and which cloth; what you save there stands here, to be printed and answered.',
+  'guiding.empty.toDesk': 'To the quote desk',
+  'guiding.empty.commissions':
+    'No work is going on. When a client accepts a quote, it becomes a commission and stands here, with its steps, its papers and its day.',
+  'guiding.empty.toQuotes': 'To the quotes',
+  'guiding.empty.plan':
+    'No work is open. Once a quote is accepted, these weeks show how full they are and what will be done when.',
+  'guiding.empty.shopping':
+    'Nothing is to be bought for the work that is agreed. What an accepted quote needs, and what is not in the house, stands here by itself.',
+  'guiding.empty.toCommissions': 'To the commissions',
   'guiding.print':
     'To lie beside the keyboard: the way to a first quote, the places and the keys, on one page.',
 } as const

@@ -5,7 +5,6 @@ export const shopping = {
   'shopping.copy': 'Copy as text',
   'shopping.copied': 'The list is copied. Paste it into a letter to the shop.',
   'shopping.byHand': 'It could not be copied by itself. Mark the text below and copy it.',
-  'shopping.none': 'Nothing is to be bought for the work that is agreed.',
   'shopping.about':
     'What agreed work still needs, less what lies on the shelf, is on its way or is in the drawer.',
   'shopping.nobody': 'No supplier is named',

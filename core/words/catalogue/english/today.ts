@@ -60,7 +60,6 @@ export const today = {
   'timer.logged': '{time} logged: {step}',
   'timer.dropped': 'The timer was dropped. Nothing is logged.',
   'weeks.title': 'The weeks to come',
-  'weeks.none': 'No work is open. Accept a quote, and its weeks stand here.',
   'weeks.full': 'How full they are, and what is done when',
   'weeks.load': 'Hours of each week',
   'weeks.picture':

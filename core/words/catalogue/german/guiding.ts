@@ -22,6 +22,22 @@ export const guiding: Translated<typeof english> = {
   'guiding.look.close': 'Schließen',
   'guiding.lay.figures':
     'Zahlen an den Ecken sind Millimeter ab der nahen Webkante / ab der Schnittkante; die Skala zählt Millimeter ab der Schnittkante.',
+  'guiding.new': 'Für alle, die neu hier sind',
+  'guiding.look':
+    'Oder Tenter Lane ansehen, mit erfundenen Kunden, Stoffen und Aufträgen, in einer eigenen Datei. Nichts Eigenes kommt dorthin; „Beispiel verlassen“ führt zurück.',
+  'guiding.empty.cloths':
+    'Noch steht kein Stoff im Buch. Oben den ersten eintragen: Name, Breite und Preis eines Meters genügen. Dann lässt sich ein Stück daraus anbieten.',
+  'guiding.empty.quotes':
+    'Noch gibt es keine Angebote. Am Angebotstisch wählen, für wen, welches Stück und welcher Stoff; was dort gespeichert wird, steht hier, zum Drucken und Beantworten.',
+  'guiding.empty.toDesk': 'Zum Angebotstisch',
+  'guiding.empty.commissions':
+    'Es ist nichts in Arbeit. Nimmt ein Kunde ein Angebot an, wird es ein Auftrag und steht hier, mit Schritten, Papieren und seinem Tag.',
+  'guiding.empty.toQuotes': 'Zu den Angeboten',
+  'guiding.empty.plan':
+    'Kein Auftrag ist offen. Ist ein Angebot angenommen, zeigen diese Wochen, wie voll sie sind und was wann fertig wird.',
+  'guiding.empty.shopping':
+    'Für die vereinbarte Arbeit ist nichts zu kaufen. Was ein angenommenes Angebot braucht und nicht im Haus ist, steht hier von selbst.',
+  'guiding.empty.toCommissions': 'Zu den Aufträgen',
   'guiding.print':
     'Für neben die Tastatur: der Weg zum ersten Angebot, die Orte und die Tasten, auf einer Seite.',
 }

@@ -8,7 +8,6 @@ export const shopping: Translated<typeof english> = {
   'shopping.copy': 'Als Text kopieren',
   'shopping.copied': 'Die Liste ist kopiert. In einen Brief an das Geschäft einfügen.',
   'shopping.byHand': 'Von allein ließ sie sich nicht kopieren. Den Text unten markieren und kopieren.',
-  'shopping.none': 'Für die vereinbarte Arbeit ist nichts zu kaufen.',
   'shopping.about':
     'Was vereinbarte Arbeit noch braucht, ohne das, was im Regal oder in der Schublade liegt oder unterwegs ist.',
   'shopping.nobody': 'Kein Lieferant genannt',

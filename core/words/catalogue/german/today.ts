@@ -63,7 +63,6 @@ export const today: Translated<typeof english> = {
   'timer.logged': '{time} eingetragen: {step}',
   'timer.dropped': 'Die Uhr ist verworfen. Nichts ist eingetragen.',
   'weeks.title': 'Die kommenden Wochen',
-  'weeks.none': 'Keine Arbeit ist offen. Ein Angebot annehmen, dann stehen hier seine Wochen.',
   'weeks.full': 'Wie voll sie sind, und was wann fertig wird',
   'weeks.load': 'Stunden jeder Woche',
   'weeks.picture':

@@ -4,6 +4,7 @@ import type { OutputOf } from '../../core/workroom.ts'
 import { pressed } from '../head/keys.tsx'
 import { useShown } from '../parts/printing.ts'
 import { addressOf, goTo } from '../router.ts'
+import { SHEETS, settingAt } from '../settings/place.ts'
 import { useRunning } from '../today/running.tsx'
 import { useUndoing } from '../undo/undoing.tsx'
 import { useHouse, useTell } from '../workroom.tsx'
@@ -11,10 +12,14 @@ import { matched } from './matching.ts'
 
 export type Hit = OutputOf<'search.find'>['hits'][number]
 /** One line of what is offered: a way to go, or something to be done. */
-export type Offer = { id: string; words: string; aside: string; key?: KeyName } & (
-  | { href: string }
-  | { deed: () => unknown }
-)
+export type Offer = {
+  id: string
+  words: string
+  aside: string
+  key?: KeyName
+  /** Other words that it is looked for by. */
+  also?: string
+} & ({ href: string } | { deed: () => unknown })
 
 /** Does something with what a screen shows, as soon as it shows it. */
 function onceThere(done: () => boolean): void {
@@ -70,6 +75,10 @@ export function usePlainDeeds(): Offer[] {
       ? []
       : [deed('undo', tell('undo.last', { what: undoing.last }), undoing.undo, 'undo')]),
     ...places,
+    ...SHEETS.map((sheet) => ({
+      ...{ id: sheet, words: tell(`guiding.find.${sheet}`), also: tell(`guiding.find.${sheet}.also`) },
+      ...{ aside: tell('find.within', { place: tell('screen.room.workroom') }), href: settingAt(sheet) },
+    })),
   ]
 }
 
@@ -140,7 +149,7 @@ export function useDeedsOn(): DeedOn[] {
 
 /** What of it the text calls for: all its words must be found in what it is called. */
 export const calledFor = (text: string, deeds: readonly Offer[]): Offer[] =>
-  deeds.filter(({ words }) => {
-    const { words: count, rest } = matched(text, words)
+  deeds.filter(({ words, also = '' }) => {
+    const { words: count, rest } = matched(text, `${words} ${also}`)
     return count > 0 && rest === ''
   })

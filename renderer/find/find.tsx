@@ -1,7 +1,8 @@
-import { type FormEvent, type KeyboardEvent, useRef, useState } from 'react'
+import { type FormEvent, type KeyboardEvent, useEffect, useRef, useState } from 'react'
 import { heardKey, ShownKey, useKeyNames } from '../head/keys.tsx'
 import { useDoing, useTell } from '../workroom.tsx'
 import type { Offer } from './deeds.ts'
+import { askedEarly } from './early.ts'
 import { type Offers, useOffers } from './use-offers.ts'
 
 /** The field by which the keys find their way here. */
@@ -23,6 +24,9 @@ export function Find() {
   const offers = useOffers(text, inside)
   const doing = useDoing()
   const form = useRef<HTMLFormElement>(null)
+  useEffect(() => {
+    if (askedEarly()) toFind()
+  }, [])
   const close = () => {
     setText('')
     setInside(false)

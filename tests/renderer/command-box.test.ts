@@ -34,10 +34,53 @@ describe.runIf(hasBrowser)(`the box in which one finds and does${withoutBrowser}
     await page.keyboard.press('Escape')
     await offered.waitFor({ state: 'detached' })
 
+    for (const [word, place, at] of [
+      ['hour', 'Rates: what an hour costs and must earn', 'money'],
+      ['backup', 'Safekeeping: copies of the book', 'safekeeping'],
+      ['sample', 'Look round the sample, print “The first hour”', 'lookRound'],
+    ] as const) {
+      await type(word)
+      await offered.getByRole('link', { name: place }).click()
+      await expect.poll(() => page.url()).toContain(`#/workroom?at=${at}`)
+      await expect
+        .poll(() =>
+          page.evaluate((id) => document.getElementById(id)!.getBoundingClientRect().top, `settings-${at}`),
+        )
+        .toBeLessThan(800)
+    }
+
     await type('zzzz')
     await offered.getByText('Nothing has “zzzz” in it.').waitFor()
     await offered.getByText(/^Type a name, a number/).waitFor()
     expect(planner.errors).toEqual([])
+    await planner.close()
+  }, 60_000)
+
+  test('is reached by its key from a link, a button, a choice and a field, and by one pressed while the page opens', async () => {
+    const planner = await openPlanner(browser(), scratch())
+    const { page } = planner
+    await page.getByRole('button', { name: 'Look round Tenter Lane' }).click()
+    const focused = () => page.evaluate(() => document.activeElement?.getAttribute('aria-label') === 'Find')
+    await page.locator('.bill').waitFor()
+    for (const from of ['.rooms a', '.strip button', '.desk-choices select', '.desk-choices input']) {
+      await page.locator(from).first().focus()
+      expect(await focused()).toBe(false)
+      await page.keyboard.press('Control+k')
+      expect(await focused(), from).toBe(true)
+    }
+    // The store does not answer until the key was pressed: the page is there, and the field is not yet.
+    let answer = () => {}
+    const held = new Promise<void>((go) => {
+      answer = go
+    })
+    await page.route('**/ask', async (route) => {
+      await held
+      await route.continue()
+    })
+    await page.reload({ waitUntil: 'load' })
+    await page.keyboard.press('Control+k')
+    answer()
+    await expect.poll(focused).toBe(true)
     await planner.close()
   }, 60_000)
 })

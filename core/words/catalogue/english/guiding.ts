@@ -33,6 +33,28 @@ export const guiding = {
   'guiding.empty.shopping':
     'Nothing is to be bought for the work that is agreed. What an accepted quote needs, and what is not in the house, stands here by itself.',
   'guiding.empty.toCommissions': 'To the commissions',
+  'guiding.find.papers': 'What stands on your papers',
+  'guiding.find.papers.also':
+    'name address email telephone letterhead terms language region unit centimetres inches paper numbers settings',
+  'guiding.find.money': 'Rates: what an hour costs and must earn',
+  'guiding.find.money.also':
+    'wage pay hourly price margin profit markup tax vat deposit instalment rounding currency money settings',
+  'guiding.find.year': 'What the workroom costs in a year',
+  'guiding.find.year.also': 'overhead rent insurance yearly settings',
+  'guiding.find.threads': 'Thread, needles full and stitches to the centimetre',
+  'guiding.find.threads.also': 'reel skein waxed doubled density settings',
+  'guiding.find.notions': 'What notions cost',
+  'guiding.find.notions.also': 'buttons hooks lace tape price settings',
+  'guiding.find.mark': 'The workroom’s mark',
+  'guiding.find.mark.also': 'logo emblem picture',
+  'guiding.find.people': 'Who works here, on which days, and days off',
+  'guiding.find.people.also': 'hours helper holiday working skills',
+  'guiding.find.safekeeping': 'Safekeeping: copies of the book',
+  'guiding.find.safekeeping.also': 'backup backups restore save sealed passphrase move folder',
+  'guiding.find.takeOut': 'Take out what is kept, or bring it along',
+  'guiding.find.takeOut.also': 'export archive csv spreadsheet import',
+  'guiding.find.lookRound': 'Look round the sample, print “The first hour”',
+  'guiding.find.lookRound.also': 'example demo tour guide tenter lane help',
   'guiding.print':
     'To lie beside the keyboard: the way to a first quote, the places and the keys, on one page.',
 } as const

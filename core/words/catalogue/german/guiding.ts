@@ -38,6 +38,28 @@ export const guiding: Translated<typeof english> = {
   'guiding.empty.shopping':
     'Für die vereinbarte Arbeit ist nichts zu kaufen. Was ein angenommenes Angebot braucht und nicht im Haus ist, steht hier von selbst.',
   'guiding.empty.toCommissions': 'Zu den Aufträgen',
+  'guiding.find.papers': 'Was auf den Papieren steht',
+  'guiding.find.papers.also':
+    'name anschrift adresse e-mail telefon briefkopf bedingungen sprache region einheit zentimeter zoll papier nummern einstellungen',
+  'guiding.find.money': 'Sätze: was eine Stunde kostet und bringen soll',
+  'guiding.find.money.also':
+    'lohn stundenlohn preis marge gewinn aufschlag steuer mwst anzahlung rate rundung währung geld einstellungen',
+  'guiding.find.year': 'Was die Werkstatt im Jahr kostet',
+  'guiding.find.year.also': 'gemeinkosten miete versicherung jährlich einstellungen',
+  'guiding.find.threads': 'Garn, Fadenlänge und Stiche je Zentimeter',
+  'guiding.find.threads.also': 'rolle strang gewachst doppelt stichdichte einstellungen',
+  'guiding.find.notions': 'Was Zutaten kosten',
+  'guiding.find.notions.also': 'knöpfe haken schnur band preis einstellungen',
+  'guiding.find.mark': 'Das Zeichen der Werkstatt',
+  'guiding.find.mark.also': 'logo bild',
+  'guiding.find.people': 'Wer hier arbeitet, an welchen Tagen, und freie Tage',
+  'guiding.find.people.also': 'stunden hilfe urlaub arbeitstage',
+  'guiding.find.safekeeping': 'Sicherung: Kopien des Buchs',
+  'guiding.find.safekeeping.also': 'backup wiederherstellen speichern versiegelt passwort umziehen ordner',
+  'guiding.find.takeOut': 'Mitnehmen, was gespeichert ist, oder mitbringen',
+  'guiding.find.takeOut.also': 'export archiv csv tabelle import',
+  'guiding.find.lookRound': 'Das Beispiel ansehen, „Die erste Stunde“ drucken',
+  'guiding.find.lookRound.also': 'muster demo rundgang anleitung tenter lane hilfe',
   'guiding.print':
     'Für neben die Tastatur: der Weg zum ersten Angebot, die Orte und die Tasten, auf einer Seite.',
 }

@@ -16,24 +16,31 @@ export const settingAt = (place: Sheet | Field): string => addressOf('workroom',
 /** What each sheet is found by on the page. */
 export const idOf = (sheet: Sheet): string => `settings-${sheet}`
 
-/** Leads to the sheet or field that the address asks for, as soon as it is there. */
+/** So long what stands above may still come and push it down, ms. */
+const SETTLING = 3000
+
+/** Leads to the sheet or field that the address asks for, as soon as it is there, and stays with it until she moves. */
 export function useLedTo(): void {
   const at = usePlace().query.get('at')
   useEffect(() => {
     if (at === null) return
-    const until = performance.now() + 5000
-    let asked = 0
+    let reached: Element | undefined
     const look = () => {
       const field = document.querySelector<HTMLElement>(`main input[name="${CSS.escape(at)}"]`)
       const found = field ?? document.getElementById(`settings-${at}`)
-      if (found === null) {
-        if (performance.now() < until) asked = requestAnimationFrame(look)
-        return
-      }
-      found.scrollIntoView({ block: field === null ? 'start' : 'center' })
-      found.focus({ preventScroll: true })
+      found?.scrollIntoView({ block: field === null ? 'start' : 'center' })
+      if (found !== null && found !== reached) found.focus({ preventScroll: true })
+      reached = found ?? undefined
     }
+    const watch = new ResizeObserver(look)
+    const leave = () => watch.disconnect()
     look()
-    return () => cancelAnimationFrame(asked)
+    watch.observe(document.body)
+    const timer = setTimeout(leave, SETTLING)
+    for (const moved of ['wheel', 'pointerdown', 'keydown']) addEventListener(moved, leave, { once: true })
+    return () => {
+      clearTimeout(timer)
+      leave()
+    }
   }, [at])
 }

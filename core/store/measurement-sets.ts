@@ -1,4 +1,4 @@
-import { and, asc, eq, inArray, isNull } from 'drizzle-orm'
+import { and, asc, eq, inArray, isNull, sql } from 'drizzle-orm'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 import { found, refuseStale } from './found.ts'
@@ -26,6 +26,17 @@ export const measurementSetsOf = (db: Db, clientId: string): MeasurementSet[] =>
     .where(eq(measurementSet.clientId, clientId))
     .orderBy(asc(measurementSet.day), asc(measurementSet.id))
     .all()
+
+/** The day of the latest set of each client that has any, by the client's id. */
+export const lastMeasured = (db: Db): Map<string, string> =>
+  new Map(
+    db
+      .select({ id: measurementSet.clientId, day: sql<string>`max(${measurementSet.day})` })
+      .from(measurementSet)
+      .groupBy(measurementSet.clientId)
+      .all()
+      .map(({ id, day }) => [id, day]),
+  )
 
 /** @throws Refusal when the set is used by a quote, unknown, or the revision is not the stored one */
 export function updateMeasurementSet(

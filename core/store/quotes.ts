@@ -1,4 +1,4 @@
-import { count, desc, eq, inArray } from 'drizzle-orm'
+import { count, desc, eq, inArray, or } from 'drizzle-orm'
 import { found } from './found.ts'
 import type { Db } from './open.ts'
 import { type QuoteInShort, type QuoteState, quote, quoteGarment, quoteState } from './schema.ts'
@@ -46,6 +46,24 @@ export const listQuotes = (db: Db, most: number) =>
     .limit(most)
     .all()
     .reverse()
+
+/** The quotes that somebody pays for or is sewn for in, in short, the newest first. */
+export function quotesFor(db: Db, clientId: string) {
+  const sewnFor = db
+    .select({ id: quoteGarment.quoteId })
+    .from(quoteGarment)
+    .where(eq(quoteGarment.wearerId, clientId))
+  return db
+    .select({
+      ...{ id: quote.id, number: quote.number, day: quote.day },
+      ...{ state: quoteState.state, short: quoteState.short },
+    })
+    .from(quote)
+    .innerJoin(quoteState, eq(quoteState.quoteId, quote.id))
+    .where(or(eq(quote.customerId, clientId), inArray(quote.id, sewnFor)))
+    .orderBy(desc(quote.id))
+    .all()
+}
 
 export const countQuotes = (db: Db): number => db.select({ rows: count() }).from(quote).get()!.rows
 

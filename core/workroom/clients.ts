@@ -2,11 +2,12 @@ import { z } from 'zod'
 import { removeAttachment } from '../store/attachments.ts'
 import { changesOf } from '../store/changes.ts'
 import { getClient, insertClient, listClients, updateClient } from '../store/clients.ts'
+import { commissionOfQuote, openCommissions } from '../store/commissions.ts'
 import { isNamed } from '../store/documents.ts'
 import { forgetClient, quotesWith } from '../store/forget.ts'
-import { measurementSetsOf, retiredSetsOf } from '../store/measurement-sets.ts'
+import { lastMeasured, measurementSetsOf, retiredSetsOf } from '../store/measurement-sets.ts'
 import type { Db } from '../store/open.ts'
-import { getQuote } from '../store/quotes.ts'
+import { getQuote, quotesFor } from '../store/quotes.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 import { findableClient } from './finding.ts'
@@ -107,8 +108,39 @@ export const clientRequests = [
   request({
     name: 'clients.list',
     kind: 'query',
-    about: 'Everyone in the book, by name.',
+    about:
+      'Everyone in the book, by name, with the day she was measured last and how much of her work is open.',
     input: z.strictObject({}),
-    run: (_, { store }) => ({ clients: listClients(store.db) }),
+    run: (_, { store: { db } }) => {
+      const measured = lastMeasured(db)
+      const open = Map.groupBy(openCommissions(db), ({ customerId }) => customerId)
+      return {
+        clients: listClients(db).map((row) => ({
+          ...row,
+          measured: measured.get(row.id) ?? null,
+          open: open.get(row.id)?.length ?? 0,
+        })),
+      }
+    },
+  }),
+  request({
+    name: 'client.made',
+    kind: 'query',
+    about:
+      'The quotes that a client pays for or is sewn for in, and what was made of them, the newest first.',
+    input: z.strictObject({ id: inputs.id }),
+    run: ({ id }, { store: { db } }) => ({
+      quotes: quotesFor(db, id).map(({ short, ...row }) => {
+        const { id: commissionId, number, state, deliveredDay } = commissionOfQuote(db, row.id) ?? {}
+        return {
+          ...row,
+          ...{ total: short.total, garments: short.garments },
+          commission:
+            commissionId === undefined
+              ? null
+              : { id: commissionId, number: number!, state: state!, deliveredDay: deliveredDay ?? null },
+        }
+      }),
+    }),
   }),
 ]

@@ -4,6 +4,7 @@ import { insertCloth } from '../store/cloths.ts'
 import { insertMeasurementSet } from '../store/measurement-sets.ts'
 import { setQuoteState } from '../store/quotes.ts'
 import { findWorkroom, insertWorkroom, isEmpty } from '../store/workrooms.ts'
+import { addDays } from '../words/dates.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 import { commissionFrom } from './commissions.ts'
@@ -20,6 +21,9 @@ import { tickStep } from './ticks.ts'
 
 /** Steps of the sample's open garment that are already done. */
 const DONE = ['wash', 'cut', 'shoulders', 'gores', 'gussets']
+
+/** So many days ago everybody was measured, before the first of their garments. */
+const MEASURED = 155
 
 /** Tenter Lane takes its time: so many times the standard. */
 const PACE = 1.25
@@ -51,7 +55,7 @@ export function makeSample(context: Context) {
         ...made,
         id: context.newId(),
         clientId: row.id,
-        day,
+        day: addDays(day, -MEASURED),
         takenBy: 'the workroom',
         over: 'shift',
         note: '',

@@ -6,6 +6,8 @@ import { useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { addressOf } from '../router.ts'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
+import { ClientChange } from './client-change.tsx'
+import { ClientMade } from './client-made.tsx'
 import { ClientPapers } from './client-papers.tsx'
 import { MeasureForm } from './measure-form.tsx'
 
@@ -29,8 +31,9 @@ export function Client({ id }: { id: string }) {
         <div>
           <h1>{client.name}</h1>
           <p className="quiet">
-            {[...client.address, client.email].filter((part) => part !== '').join(', ')}
+            {[...client.address, client.email, client.phone].filter((part) => part !== '').join(', ')}
           </p>
+          <ClientChange key={client.revision} client={client} onChanged={reload} />
         </div>
         <div className="row">
           {sets.length === 0 ? null : (
@@ -43,7 +46,8 @@ export function Client({ id }: { id: string }) {
           )}
         </div>
       </div>
-      {client.note === '' ? null : <p>{client.note}</p>}
+      {client.note === '' ? null : <p className="noted">{client.note}</p>}
+      <ClientMade id={id} />
       {measuring || sets.length === 0 ? <MeasureForm client={client} from={sets[0]} onTaken={taken} /> : null}
       {sets.map((set, i) => (
         <MeasureSet key={set.id} set={set} before={sets[i + 1]} onChanged={reload} />

@@ -1,3 +1,5 @@
+import { printDayShort } from '../../core/words/dates.ts'
+import type { OutputOf } from '../../core/workroom.ts'
 import { Button } from '../parts/button.tsx'
 import { SelectField, TextField } from '../parts/field.tsx'
 import { useHalfFilled } from '../parts/kept.tsx'
@@ -5,9 +7,11 @@ import { Refusal } from '../parts/refusal.tsx'
 import { addressOf, goTo } from '../router.ts'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 
+type Client = OutputOf<'clients.list'>['clients'][number]
+
 /** Everyone in the book, and a line to enter someone new. */
 export function Clients() {
-  const { workroom } = useHouse()
+  const { workroom, reader } = useHouse()
   const tell = useTell()
   const { value, refused } = useQuery('clients.list', {})
   const doing = useDoing()
@@ -20,6 +24,13 @@ export function Clients() {
       forgetEmail()
       goTo('clients', client.id)
     })
+  const standing = ({ measured, open }: Client) =>
+    [
+      measured === null
+        ? tell('client.unmeasured')
+        : tell('client.measured', { day: printDayShort(measured, reader.locale) }),
+      ...(open === 0 ? [] : [tell(open === 1 ? 'client.open.one' : 'client.open', { count: open })]),
+    ].join(' · ')
   return (
     <div className="stack">
       <h1>{tell('screen.room.clients')}</h1>
@@ -45,7 +56,7 @@ export function Clients() {
             <a className="entry" href={addressOf('clients', client.id)}>
               <strong>{client.name}</strong>
               <span className="quiet">{client.address.join(', ')}</span>
-              <span className="quiet">{client.email}</span>
+              <span className="quiet">{standing(client)}</span>
             </a>
           </li>
         ))}

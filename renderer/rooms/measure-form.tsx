@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import type { TapedMeasure } from '../../core/draw/tape.ts'
 import { printLengthBare } from '../../core/words/length.ts'
 import { WORKROOM_UNITS, type WorkroomUnit } from '../../core/words/units.ts'
 import type { InputOf, OutputOf } from '../../core/workroom.ts'
@@ -7,6 +8,8 @@ import { Button } from '../parts/button.tsx'
 import { SelectField, TextField } from '../parts/field.tsx'
 import { useForgetAll, useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
+import { Tick } from '../parts/tick.tsx'
+import { todayHere } from '../parts/today.ts'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 import { FormReader } from './form-reader.tsx'
 import { useDoubts } from './use-doubts.ts'
@@ -42,12 +45,13 @@ export function MeasureForm({ client, from, onTaken }: Props) {
   const [notes, setNotes] = useHalfFilled<Record<string, string>>('notes', from?.notes ?? {})
   const [remarks, setRemarks] = useHalfFilled<Record<string, string>>('remarks', from?.remarks ?? {})
   const [taking, setTaking] = useHalfFilled('taking', {
-    day: '',
+    day: todayHere(),
     takenBy: '',
     over: from?.over ?? '',
     note: '',
   })
   const [sought, setSought] = useState('')
+  const [onlyNeeded, setOnlyNeeded] = useState(false)
   const [focused, setFocused] = useState<string>()
   const doing = useDoing()
   const forget = useForgetAll()
@@ -64,7 +68,10 @@ export function MeasureForm({ client, from, onTaken }: Props) {
       .filter(({ measure }) => entered[measure] === undefined)
       .map((one) => [one.measure as string, one]),
   )
-  const shown = known.filter(({ name, also }) => matches(sought, `${name}, ${also}`))
+  const wanted = new Set<string>((construction?.required ?? []).flat())
+  const shown = known.filter(
+    ({ id, name, also }) => matches(sought, `${name}, ${also}`) && (!onlyNeeded || wanted.has(id)),
+  )
   const lacking = (construction?.required ?? []).filter((ids) =>
     (ids as string[]).every((id) => entered[id] === undefined && !guessed.has(id)),
   )
@@ -101,6 +108,11 @@ export function MeasureForm({ client, from, onTaken }: Props) {
         onTaken()
       })
   const wrongAt = doing.refused?.field?.replace('measures.', '')
+  /** Which measures would do in the place of a needed one, this one first; nothing where it is not needed. */
+  const neededOf = (id: string) =>
+    (lacking.find((ids) => (ids as string[]).includes(id)) as string[] | undefined)?.toSorted(
+      (a, b) => Number(b === id) - Number(a === id),
+    )
   const line = (measure: Known) => (
     <MeasureLine
       key={measure.id}
@@ -110,7 +122,7 @@ export function MeasureForm({ client, from, onTaken }: Props) {
       doubt={doubts.find((one) => one.measure === measure.id)?.sentence}
       note={notes[measure.id] ?? ''}
       wrong={wrongAt === measure.id ? doing.refused?.message : undefined}
-      needed={lacking.some((ids) => (ids as string[]).includes(measure.id))}
+      needed={neededOf(measure.id)}
       onFocus={() => setFocused(measure.id)}
       onChange={(text) => setTyped((before) => ({ ...before, [measure.id]: text }))}
       onNote={(text) => setNotes((before) => ({ ...before, [measure.id]: text }))}
@@ -143,6 +155,7 @@ export function MeasureForm({ client, from, onTaken }: Props) {
           help={tell('screen.measure.of.help')}
         />
         <TextField label={tell('screen.measure.find')} value={sought} onChange={setSought} />
+        <Tick wanted name={tell('client.onlyNeeded')} done={onlyNeeded} onChange={setOnlyNeeded} />
       </div>
       <FormReader onRead={(measures) => setTyped((before) => ({ ...before, ...measures }))} />
       <div className="taking">
@@ -247,7 +260,7 @@ type LineProps = {
   doubt: string | undefined
   note: string
   wrong: string | undefined
-  needed: boolean
+  needed: readonly string[] | undefined
   onFocus: () => void
   onChange: (text: string) => void
   onNote: (text: string) => void
@@ -259,7 +272,16 @@ function MeasureLine(line: LineProps) {
   return (
     <div className={line.doubt === undefined ? 'measure-line' : 'measure-line in-doubt'}>
       <TextField
-        label={line.needed ? tell('screen.measure.needed', { name }) : name}
+        label={
+          line.needed === undefined
+            ? name
+            : line.needed.length === 1
+              ? tell('screen.measure.needed', { name })
+              : tell('screen.measure.neededOr', {
+                  name,
+                  other: tell(`measure.name.${line.needed[1] as TapedMeasure}`),
+                })
+        }
         value={line.value}
         onChange={line.onChange}
         onFocus={line.onFocus}

@@ -108,7 +108,7 @@ describe.runIf(hasBrowser)(`a workroom on its first day${withoutBrowser}`, () =>
       await page.getByRole('button', { name: 'Look round Tenter Lane' }).click()
       await page.locator('.bill').waitFor()
       await to(page, 'commissions')
-      await page.locator('main').getByRole('link', { name: /^C-/ }).first().click()
+      await page.locator('.at-a-glance:not(.bygone)').getByRole('link', { name: /^C-/ }).first().click()
       await page.locator('.tick', { hasText: 'Press the seams' }).click()
       await page.getByRole('button', { name: /^Undo the last change: step ticked/ }).waitFor()
       // Everything in it is 44 high: what is lower than two of them is one line.

@@ -1,6 +1,7 @@
 import { care } from './english/care.ts'
 import { cautions } from './english/cautions.ts'
 import { choices } from './english/choices.ts'
+import { client } from './english/client.ts'
 import { cloths } from './english/cloths.ts'
 import { commissionLife } from './english/commission-life.ts'
 import { days } from './english/days.ts'
@@ -69,6 +70,7 @@ export const english = {
   ...house,
   ...shell,
   ...jobs,
+  ...client,
   ...period,
   ...start,
   ...faults,

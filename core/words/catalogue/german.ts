@@ -2,6 +2,7 @@ import type { english } from './english.ts'
 import { care } from './german/care.ts'
 import { cautions } from './german/cautions.ts'
 import { choices } from './german/choices.ts'
+import { client } from './german/client.ts'
 import { cloths } from './german/cloths.ts'
 import { commissionLife } from './german/commission-life.ts'
 import { days } from './german/days.ts'
@@ -65,6 +66,7 @@ export const german: Translated<typeof english> = {
   ...house,
   ...shell,
   ...jobs,
+  ...client,
   ...period,
   ...faults,
   ...screen,

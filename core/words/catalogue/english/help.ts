@@ -104,7 +104,8 @@ export const help = {
   'help.measure.backWidth': 'Let her fold her arms once and then let them hang, or it is taken too narrow.',
   'help.measure.chestWidth': 'It goes with the back width: the armhole is what is left between them.',
   'help.measure.bustGirth': 'A tape that drops behind reads too much: look at it from the side.',
-  'help.measure.chestGirth': 'It lies above the bust, and does not stand in for it.',
+  'help.measure.chestGirth':
+    'Without a bust it is the widest girth of the trunk, and a tunic is drafted by it; where there is a bust, that is the girth that counts.',
   'help.measure.underbustGirth': 'It decides whether a laced garment bears the bust.',
   'help.measure.bustPointWidth': 'What is worn beneath moves the points: take it over that.',
   'help.measure.neckToBustPoint':

@@ -109,7 +109,8 @@ export const help: Translated<typeof english> = {
   'help.measure.backWidth': 'Die Arme einmal verschränken und dann hängen lassen, sonst wird es zu schmal.',
   'help.measure.chestWidth': 'Es gehört zur Rückenbreite: das Armloch ist, was dazwischen bleibt.',
   'help.measure.bustGirth': 'Ein Band, das hinten absinkt, liest zu viel: von der Seite hinsehen.',
-  'help.measure.chestGirth': 'Er liegt über der Büste und ersetzt den Brustumfang nicht.',
+  'help.measure.chestGirth':
+    'Ohne Brust ist es der größte Umfang des Rumpfs, und eine Tunika wird danach gezeichnet; wo eine Brust ist, zählt deren Umfang.',
   'help.measure.underbustGirth': 'Er entscheidet, ob ein geschnürtes Gewand die Brust trägt.',
   'help.measure.bustPointWidth': 'Was darunter getragen wird, verschiebt die Punkte: darüber messen.',
   'help.measure.neckToBustPoint':

@@ -1,0 +1,22 @@
+import type { client as english } from '../english/client.ts'
+import type { Translated } from '../translated.ts'
+
+/** Die Seite einer Kundin, und was die Liste von ihr sagt. */
+export const client: Translated<typeof english> = {
+  'client.made': 'Angeboten und angefertigt',
+  'client.made.state': 'Was daraus wurde',
+  'client.made.open': 'in Arbeit',
+  'client.change': 'Name, Adresse oder Notiz ändern',
+  'client.change.keep': 'Behalten',
+  'client.name': 'Name',
+  'client.phone': 'Telefon',
+  'client.birthDay': 'Geboren am',
+  'client.birthDay.help':
+    'Bei Kindern: Davon hängt ab, was für Schnüre gilt und wie Größen beurteilt werden.',
+  'client.note': 'Notiz: Allergien, Vorlieben, wie man sie am besten erreicht',
+  'client.unmeasured': 'noch nicht gemessen',
+  'client.measured': 'gemessen {day}',
+  'client.open.one': 'ein Auftrag in Arbeit',
+  'client.open': '{count} Aufträge in Arbeit',
+  'client.onlyNeeded': 'Nur was eine Tunika braucht',
+}

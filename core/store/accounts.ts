@@ -3,6 +3,7 @@ import type { Account, Overrun, Totals } from '../plan/account.ts'
 import type { Db } from './open.ts'
 import { client, commission, garment, garmentAccount } from './schema.ts'
 
+/** What is given to be kept of one delivered garment; the figures that lists add up are taken from its account. */
 export type AccountRow = Pick<
   typeof garmentAccount.$inferSelect,
   'garmentId' | 'commissionId' | 'customerId' | 'construction' | 'deliveredDay' | 'account'

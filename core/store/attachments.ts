@@ -25,6 +25,7 @@ export function putAttachment(
 
 const hashOf = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex')
 
+/** Where a file of this content lies, whether it is there or not. @param hash SHA-256 in hex */
 export const attachmentPath = (folder: string, hash: string, extension: string): string =>
   join(folder, `${hash}.${extension}`)
 

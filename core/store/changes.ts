@@ -2,6 +2,7 @@ import { and, asc, desc, eq, lt } from 'drizzle-orm'
 import type { Db } from './open.ts'
 import { change } from './schema.ts'
 
+/** An entry of the history, with the thing as it was before and after; null where it was not there. */
 export type Change = typeof change.$inferSelect
 
 /** Writes down what was done, in the transaction that did it. */
@@ -13,6 +14,7 @@ export function recordChange(db: Db, entry: Omit<typeof change.$inferInsert, 'id
 export const changesOf = (db: Db, entityId: string): Change[] =>
   db.select().from(change).where(eq(change.entityId, entityId)).orderBy(asc(change.id)).all()
 
+/** An entry of the history without what was changed. */
 export type Touched = Pick<Change, 'id' | 'at' | 'request' | 'entityId'>
 
 /** What happened last to things of one kind, the latest first: so many of those before an entry of the history. */

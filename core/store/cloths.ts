@@ -3,11 +3,14 @@ import { found, refuseStale } from './found.ts'
 import type { Db } from './open.ts'
 import { cloth, quote, quoteGarment, remnant, stockLength } from './schema.ts'
 
+/** A cloth as stored, and as one is entered: sizes mm, shrinkages in parts of one, price of a metre in minor units. */
 export type ClothRow = typeof cloth.$inferSelect
 export type NewCloth = typeof cloth.$inferInsert
 
+/** Enters a cloth, and answers with the row as it is stored. */
 export const insertCloth = (db: Db, row: NewCloth): ClothRow => db.insert(cloth).values(row).returning().get()
 
+/** @throws Refusal at `field` when there is no such cloth; one that is retired is still found */
 export const getCloth = (db: Db, id: string, field?: string): ClothRow =>
   found(db.select().from(cloth).where(eq(cloth.id, id)).get(), 'cloth', id, field)
 

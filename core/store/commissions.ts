@@ -3,11 +3,15 @@ import { found, refuseStale } from './found.ts'
 import type { Db } from './open.ts'
 import { commission, garment, garmentActual, payment, step, timeEntryStep, timer } from './schema.ts'
 
+/**
+ * Commissions, their garments, the steps of those, and what each really took (lengths mm, thread m; null is not known).
+ */
 export type CommissionRow = typeof commission.$inferSelect
 export type GarmentRow = typeof garment.$inferSelect
 export type StepRow = typeof step.$inferSelect
 export type GarmentActual = typeof garmentActual.$inferSelect
 
+/** Enters accepted work: the commission with all its garments and all their steps. */
 export function insertCommission(
   db: Db,
   row: typeof commission.$inferInsert,
@@ -18,6 +22,7 @@ export function insertCommission(
   addGarments(db, garments, steps)
 }
 
+/** @throws Refusal at `field` when there is no such commission */
 export const getCommission = (db: Db, id: string, field?: string): CommissionRow =>
   found(db.select().from(commission).where(eq(commission.id, id)).get(), 'commission', id, field)
 
@@ -78,6 +83,7 @@ export function moveGarment(
   db.update(garment).set(changes).where(eq(garment.id, id)).run()
 }
 
+/** How many there are in any state. */
 export const countCommissions = (db: Db): number => db.select({ rows: count() }).from(commission).get()!.rows
 
 /** Everything that is going on: few enough at any time to be looked at together. */
@@ -165,12 +171,15 @@ export const openStepsOf = (db: Db, garmentIds: readonly string[]): StepRow[] =>
     .orderBy(asc(step.garmentId), asc(step.position), asc(step.id))
     .all()
 
+/** The garments of one commission in its order, those left out since among them. */
 export const garmentsOfCommission = (db: Db, commissionId: string): GarmentRow[] =>
   garmentsOf(db, [commissionId])
 
+/** @throws Refusal at `field` when there is no such garment; one that was left out since is still found */
 export const getGarment = (db: Db, id: string, field?: string): GarmentRow =>
   found(db.select().from(garment).where(eq(garment.id, id)).get(), 'garment', id, field)
 
+/** The steps of some garments, garment by garment, each in the order of the work. */
 export const stepsOfGarments = (db: Db, garmentIds: readonly string[]): StepRow[] =>
   db
     .select()
@@ -191,6 +200,7 @@ export const commissionsOfSteps = (db: Db, ids: readonly string[]): Map<string, 
       .map(({ id, commissionId }) => [id, commissionId]),
   )
 
+/** @throws Refusal at `field` when there is no such step */
 export const getStep = (db: Db, id: string, field?: string): StepRow =>
   found(db.select().from(step).where(eq(step.id, id)).get(), 'step', id, field)
 
@@ -223,6 +233,7 @@ export const actualsOf = (db: Db, garmentIds: readonly string[]): GarmentActual[
     .where(inArray(garmentActual.garmentId, [...garmentIds]))
     .all()
 
+/** Writes down what a garment really took, in the place of what was written before; lengths mm, thread m. */
 export function setActual(db: Db, row: Omit<GarmentActual, 'revision'>): void {
   const { garmentId, ...figures } = row
   db.insert(garmentActual)
@@ -256,6 +267,7 @@ export function standingSteps(db: Db, garmentId: string): (StepRow & { timed: bo
   return rows.map((row) => ({ ...row, timed: timed.has(row.id) }))
 }
 
+/** Adds steps to garments that are there; a key that the garment has already is a fault of the program. */
 export const insertSteps = (db: Db, rows: readonly (typeof step.$inferInsert)[]): void => {
   for (const row of rows) db.insert(step).values(row).run()
 }
@@ -273,6 +285,7 @@ export function replanStep(
     .run()
 }
 
+/** Takes out a step on which no time was spent; one with logged time is held by the database. */
 export const deleteStep = (db: Db, id: string): void => {
   db.delete(step).where(eq(step.id, id)).run()
 }

@@ -2,8 +2,10 @@ import { and, eq, inArray, isNull, min } from 'drizzle-orm'
 import type { Db } from './open.ts'
 import { cutPiece, garment } from './schema.ts'
 
+/** A copy of a piece by the ids the draft gives them, and the instant at which it was cut. */
 export type CutPiece = typeof cutPiece.$inferSelect
 
+/** What is cut of a garment, in no order. */
 export const cutPiecesOf = (db: Db, garmentId: string): CutPiece[] =>
   db.select().from(cutPiece).where(eq(cutPiece.garmentId, garmentId)).all()
 

@@ -12,6 +12,7 @@ import { jsonColumns, type Salvaged } from './salvage.ts'
 /** A store that is damaged or gone, of which what was saved is open to be looked at. */
 export type Damaged = { path: string; missing: boolean; saved: Salvaged; backup: BackupFile | undefined }
 
+/** How a store is found: `new` where none has been yet, `missing` where backups tell of one that is gone. */
 export type Condition = 'sound' | 'new' | 'damaged' | 'missing'
 
 /**
@@ -92,6 +93,7 @@ function hasBrokenJson(db: Database.Database, table: string, rows?: Between): bo
 export const savedFile = (path: string): string =>
   join(dirname(path), `${basename(path, '.ellwand')}-saved.ellwand`)
 
+/** With what the maker goes on from a damaged store: what was saved of it, or the newest sound backup. */
 export type GoOn = 'saved' | 'backup'
 type Wish = { with: GoOn; name: string; forgotten: string[]; at: string }
 const wishOf = (path: string): string => `${path}.go-on`

@@ -3,16 +3,21 @@ import { found } from './found.ts'
 import type { Db } from './open.ts'
 import { type DocumentKind, document, picture, sheet } from './schema.ts'
 
+/** A printed paper that belongs to a quote. */
 export type DocumentRow = typeof document.$inferSelect
 
+/** Enters a paper, whose file is in the attachments by then. */
 export const insertDocument = (db: Db, row: typeof document.$inferInsert): DocumentRow =>
   db.insert(document).values(row).returning().get()
 
+/** @throws Refusal when there is no such paper */
 export const getDocument = (db: Db, id: string): DocumentRow =>
   found(db.select().from(document).where(eq(document.id, id)).get(), 'document', id)
 
+/** A printed paper that no quote is behind. */
 export type SheetRow = typeof sheet.$inferSelect
 
+/** Enters such a paper, whose file is in the attachments by then. */
 export const insertSheet = (db: Db, row: typeof sheet.$inferInsert): SheetRow =>
   db.insert(sheet).values(row).returning().get()
 

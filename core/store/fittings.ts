@@ -3,6 +3,7 @@ import { found, refuseStale } from './found.ts'
 import type { Db } from './open.ts'
 import { commission, fitting, laidAgain } from './schema.ts'
 
+/** A fitting, booked while `heldAt` is null; and a garment laid again on its washed cloth, mm. */
 export type FittingRow = typeof fitting.$inferSelect
 export type LaidAgainRow = typeof laidAgain.$inferSelect
 
@@ -44,9 +45,11 @@ export const fittingsFrom = (db: Db, day: string) =>
     .orderBy(asc(fitting.day), asc(fitting.time))
     .all()
 
+/** @throws Refusal when there is no such fitting; one that was taken off is still found */
 export const getFitting = (db: Db, id: string): FittingRow =>
   found(db.select().from(fitting).where(eq(fitting.id, id)).get(), 'fitting', id)
 
+/** Enters a fitting, and answers with the row as it is stored. */
 export const insertFitting = (db: Db, row: typeof fitting.$inferInsert): FittingRow =>
   db.insert(fitting).values(row).returning().get()
 
@@ -66,6 +69,7 @@ export function updateFitting(
     .get()
 }
 
+/** Enters a lay on the washed cloth, which counts from then on instead of any before it. */
 export const insertLaidAgain = (db: Db, row: typeof laidAgain.$inferInsert): LaidAgainRow =>
   db.insert(laidAgain).values(row).returning().get()
 

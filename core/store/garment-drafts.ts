@@ -2,8 +2,10 @@ import { desc, eq, inArray } from 'drizzle-orm'
 import type { Db } from './open.ts'
 import { garmentDraft } from './schema.ts'
 
+/** A draft that came after the quoted one. */
 export type GarmentDraftRow = typeof garmentDraft.$inferSelect
 
+/** Enters a draft, which counts from then on; a number that the garment has already is a fault of the program. */
 export const insertGarmentDraft = (db: Db, row: typeof garmentDraft.$inferInsert): GarmentDraftRow =>
   db.insert(garmentDraft).values(row).returning().get()
 

@@ -3,6 +3,7 @@ import Database from 'better-sqlite3'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 
+/** The hold on a store; once it is released another process may have it. */
 export type Lock = { release(): void }
 
 /**

@@ -5,6 +5,9 @@ import { found, refuseStale } from './found.ts'
 import type { Db } from './open.ts'
 import { measurementSet, retiredSet } from './schema.ts'
 
+/**
+ * A set of measures as stored, and as one is entered: measures mm by their ids, `unit` that in which they were typed.
+ */
 export type MeasurementSet = typeof measurementSet.$inferSelect
 export type NewMeasurementSet = typeof measurementSet.$inferInsert
 type Editable = Pick<
@@ -12,9 +15,11 @@ type Editable = Pick<
   'day' | 'takenBy' | 'over' | 'note' | 'unit' | 'measures' | 'proportionsOf' | 'notes' | 'remarks'
 >
 
+/** Enters a set of measures, and answers with the row as it is stored. */
 export const insertMeasurementSet = (db: Db, row: NewMeasurementSet): MeasurementSet =>
   db.insert(measurementSet).values(row).returning().get()
 
+/** @throws Refusal at `field` when there is no such set; one that was put aside is still found */
 export const getMeasurementSet = (db: Db, id: string, field?: string): MeasurementSet =>
   found(db.select().from(measurementSet).where(eq(measurementSet.id, id)).get(), 'measurementSet', id, field)
 
@@ -80,10 +85,12 @@ export const retiredSetsOf = (db: Db, clientId: string): Set<string> =>
       .map(({ id }) => id),
   )
 
+/** Puts a set aside at an instant; where it is put aside already the first instant stays. */
 export function retireSet(db: Db, id: string, at: string): void {
   db.insert(retiredSet).values({ measurementSetId: id, at }).onConflictDoNothing().run()
 }
 
+/** Takes a set back that was put aside. */
 export function restoreSet(db: Db, id: string): void {
   db.delete(retiredSet).where(eq(retiredSet.measurementSetId, id)).run()
 }

@@ -3,6 +3,7 @@ import { found } from './found.ts'
 import type { Db } from './open.ts'
 import { invoice, payment } from './schema.ts'
 
+/** A payment or refund, its amount always positive, minor units; and an invoice or credit note. */
 export type PaymentRow = typeof payment.$inferSelect
 export type InvoiceRow = typeof invoice.$inferSelect
 
@@ -15,18 +16,23 @@ export const paymentsOf = (db: Db, commissionIds: readonly string[]): PaymentRow
     .orderBy(asc(payment.id))
     .all()
 
+/** @throws Refusal when there is no such payment */
 export const getPayment = (db: Db, id: string): PaymentRow =>
   found(db.select().from(payment).where(eq(payment.id, id)).get(), 'payment', id)
 
+/** Enters a payment, after which nothing of it can be altered. */
 export const insertPayment = (db: Db, row: typeof payment.$inferInsert): PaymentRow =>
   db.insert(payment).values(row).returning().get()
 
+/** The invoices and credit notes of one commission, oldest first. */
 export const invoicesOf = (db: Db, commissionId: string): InvoiceRow[] =>
   db.select().from(invoice).where(eq(invoice.commissionId, commissionId)).orderBy(asc(invoice.id)).all()
 
+/** @throws Refusal at `field` when there is no such invoice */
 export const getInvoice = (db: Db, id: string, field?: string): InvoiceRow =>
   found(db.select().from(invoice).where(eq(invoice.id, id)).get(), 'invoice', id, field)
 
+/** Enters an invoice or credit note, after which nothing of it can be altered. */
 export const insertInvoice = (db: Db, row: typeof invoice.$inferInsert): InvoiceRow =>
   db.insert(invoice).values(row).returning().get()
 

@@ -8,6 +8,7 @@ import { backupFolder, backupName } from './safekeeping/files.ts'
 /** The files of an open store, by what the system knows them by: a name may come to mean another file. */
 export type Held = { path: string; files: { name: string; mark: string }[]; rescued: boolean }
 
+/** Marks the files of a store that was just opened, for `refuseMoved` to hold them against. */
 export const heldPlace = (path: string): Held => ({
   path,
   files: [path, `${path}-wal`].map((name) => ({ name, mark: markOf(name) })),

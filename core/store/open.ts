@@ -18,6 +18,7 @@ import { salvage } from './salvage.ts'
 import * as schema from './schema.ts'
 import { folderOf, whereNow } from './whereabouts.ts'
 
+/** The connection with the tables by name; `$client` is SQLite itself, for what has no words in the query builder. */
 export type Db = BetterSQLite3Database<typeof schema> & { $client: Database.Database }
 
 /** An open store: one connection, held by this process alone. */
@@ -39,6 +40,7 @@ export type Store = {
   close(): void
 }
 
+/** What the shell says as it opens a store. */
 export type OpenOptions = {
   /** Instant of opening, UTC; names the backup made before a migration. */
   now: string
@@ -46,6 +48,7 @@ export type OpenOptions = {
   migrations?: string
 }
 
+/** Where the migrations lie beside the sources. */
 export const MIGRATIONS = join(import.meta.dirname, '../../migrations')
 
 /**

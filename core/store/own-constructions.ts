@@ -3,8 +3,10 @@ import { found } from './found.ts'
 import type { Db } from './open.ts'
 import { ownConstruction } from './schema.ts'
 
+/** One version of a construction of the maker's own. */
 export type OwnRow = typeof ownConstruction.$inferSelect
 
+/** Enters a version; a number that its family has already is a fault of the program. */
 export const insertOwn = (db: Db, row: typeof ownConstruction.$inferInsert): OwnRow =>
   db.insert(ownConstruction).values(row).returning().get()
 

@@ -3,6 +3,7 @@ import { found } from './found.ts'
 import type { Db } from './open.ts'
 import { type QuoteInShort, type QuoteState, quote, quoteGarment, quoteState } from './schema.ts'
 
+/** A quote as it was made; and with what has become of it since, at which instant. */
 export type QuoteRow = typeof quote.$inferSelect
 export type QuoteStanding = QuoteRow & { state: QuoteState; stateAt: string }
 
@@ -28,6 +29,7 @@ const standing = (db: Db) =>
     .from(quote)
     .innerJoin(quoteState, eq(quoteState.quoteId, quote.id))
 
+/** @throws Refusal at `field` when there is no such quote */
 export function getQuote(db: Db, id: string, field?: string): QuoteStanding {
   const row = found(standing(db).where(eq(quote.id, id)).get(), 'quote', id, field)
   return { ...row.quote, state: row.state, stateAt: row.stateAt }
@@ -101,6 +103,7 @@ export const quoteSnapshots = (db: Db, ids: readonly string[]): Map<string, Quot
       .map(({ id, snapshot }) => [id, snapshot]),
   )
 
+/** Says what has become of a quote at an instant; whether it may, whoever asks has made sure of. */
 export function setQuoteState(db: Db, quoteId: string, state: QuoteState, at: string): void {
   db.update(quoteState).set({ state, at }).where(eq(quoteState.quoteId, quoteId)).run()
 }

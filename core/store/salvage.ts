@@ -23,6 +23,7 @@ import * as schema from './schema.ts'
 /** Of a table: how many rows are in the saved book, and how many are known to be lost; null when that cannot be known. */
 export type SavedTable = { table: string; saved: number; lost: number | null }
 
+/** What came of the saving of a damaged store; `standIns` are rows made up for others that need them. */
 export type Salvaged = {
   /** The tables that hold or held something. */
   tables: SavedTable[]
@@ -33,6 +34,7 @@ export type Salvaged = {
   apart: { rows: number; path: string } | null
 }
 
+/** Instant, UTC, of what is made up in the saved book, and the migrations that make its tables. */
 export type SalvageOptions = { now: string; shipped: readonly Migration[] }
 
 /** Where the rows lie that were set apart from a saved book. */

@@ -15,6 +15,7 @@ export function indexed(db: Db, { kind, id, title, words }: Hit): void {
   db.insert(searchEntry).values({ entityId: id, row }).run()
 }
 
+/** Lets something be found no longer; nothing happens where it could not be. */
 export function unindexed(db: Db, id: string): void {
   const entry = db.select().from(searchEntry).where(eq(searchEntry.entityId, id)).get()
   if (entry === undefined) return

@@ -5,8 +5,10 @@ import { found, refuseStale } from './found.ts'
 import type { Db } from './open.ts'
 import { stockLength, stockMove, supplyMove } from './schema.ts'
 
+/** A length of cloth in the house or on its way, without its ledger. */
 export type StockRow = typeof stockLength.$inferSelect
 
+/** Every length there ever was in the order of entry, those used up or called off among them. */
 export const listLengths = (db: Db): StockRow[] =>
   db.select().from(stockLength).orderBy(asc(stockLength.id)).all()
 
@@ -25,9 +27,11 @@ export function awaitedLengths(db: Db): StockRow[] {
   return rows.filter(({ id }) => balanceOf(ledgers.get(id) ?? []).length > 0)
 }
 
+/** @throws Refusal at `field` when there is no such length */
 export const getLength = (db: Db, id: string, field?: string): StockRow =>
   found(db.select().from(stockLength).where(eq(stockLength.id, id)).get(), 'stockLength', id, field)
 
+/** Enters a length, which holds nothing until a move says how much came. */
 export const insertLength = (db: Db, row: typeof stockLength.$inferInsert): StockRow =>
   db.insert(stockLength).values(row).returning().get()
 
@@ -65,6 +69,7 @@ export function movesOf(db: Db, stockIds: readonly string[]): Map<string, Move[]
   return ledgers
 }
 
+/** Adds to the ledger of a length; that it can be so the acts on a ledger (`plan/stock`) have made sure of. */
 export function insertMove(db: Db, row: { id: string; stockId: string; at: string }, act: Move): void {
   db.insert(stockMove)
     .values({ ...row, act, garmentId: 'garmentId' in act ? act.garmentId : null })
@@ -91,6 +96,7 @@ export function supplyLedgers(db: Db): Map<string, unknown[]> {
   return ledgers
 }
 
+/** Adds to the ledger of a thread or notion, likewise. */
 export function insertSupplyMove(db: Db, row: typeof supplyMove.$inferInsert): void {
   db.insert(supplyMove).values(row).run()
 }

@@ -3,6 +3,7 @@ import { found, refuseStale } from './found.ts'
 import type { Db } from './open.ts'
 import { change, step, timeEntry, timeEntryStep, timer } from './schema.ts'
 
+/** A logged time, minutes, with the steps it was spent on. */
 export type TimeEntry = typeof timeEntry.$inferSelect & { stepIds: string[] }
 
 /** Writes down a time spent on steps. */
@@ -16,6 +17,7 @@ export function insertTime(
   return getTime(db, row.id)
 }
 
+/** @throws Refusal at `field` when there is no such time; one that was taken off is still found */
 export function getTime(db: Db, id: string, field?: string): TimeEntry {
   const row = found(db.select().from(timeEntry).where(eq(timeEntry.id, id)).get(), 'timeEntry', id, field)
   return withSteps(db, [row])[0]!
@@ -113,14 +115,17 @@ function withSteps(db: Db, rows: readonly (typeof timeEntry.$inferSelect)[]): Ti
   return rows.map((row) => ({ ...row, stepIds: of.get(row.id) ?? [] }))
 }
 
+/** The running timer and the instant it was started. */
 export type TimerRow = typeof timer.$inferSelect
 
 /** The timer that runs, if one does. */
 export const runningTimer = (db: Db): TimerRow | undefined => db.select().from(timer).get()
 
+/** Starts the timer; that none runs, whoever asks has made sure of. */
 export const startTimer = (db: Db, row: typeof timer.$inferInsert): TimerRow =>
   db.insert(timer).values(row).returning().get()
 
+/** Takes the timer away, where one runs; the time it ran is not written down by this. */
 export function stopTimer(db: Db): void {
   db.delete(timer).run()
 }

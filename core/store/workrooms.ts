@@ -4,11 +4,13 @@ import { refuseStale } from './found.ts'
 import type { Db } from './open.ts'
 import { client, cloth, quote, workroom } from './schema.ts'
 
+/** The workroom with its settings as they were stored, perhaps by an older state of the program. */
 export type WorkroomRow = typeof workroom.$inferSelect
 
 /** The workroom, or undefined while the store is new. */
 export const findWorkroom = (db: Db): WorkroomRow | undefined => db.select().from(workroom).get()
 
+/** Begins a workroom; a store has one at most. */
 export const insertWorkroom = (db: Db, row: typeof workroom.$inferInsert): WorkroomRow =>
   db.insert(workroom).values(row).returning().get()
 

@@ -9,6 +9,7 @@ import { bytesOf, type Readable, zipEntries } from './zip-read.ts'
 export type ArchiveFile = { is: Named; entry: Readable; told: Header['files'][number] }
 export type Contents = { path: string; header: Header; files: ArchiveFile[] }
 
+/** What is thrown for an archive that is not what its header says it is. */
 export const damaged = () => new Refusal(phrase('refusal.archive.damaged'))
 
 /** A header longer than this is none that any planner wrote, bytes. */

@@ -17,6 +17,7 @@ const PAGES_AT_ONCE = 256
 const COPIED = 0.1
 const PACKED = 0.8
 
+/** What goes with the making of an archive; an aborted `signal` stops it before the next part. */
 export type ExportOptions = {
   /** Instant, UTC; the archive bears it. */
   now: string

@@ -2,10 +2,12 @@ import { phrase } from '../../words/phrase.ts'
 import { Refusal } from '../../words/refusal.ts'
 import type { Migration } from '../migrations.ts'
 
+/** Names of the two files that are not tables, and the version of the format: an archive of a higher one is refused. */
 export const HEADER = 'ellwand.json'
 export const README = 'README.txt'
 export const VERSION = 1
 
+/** Where the rows of a table lie in an archive. */
 export const tableFile = (table: string): string => `tables/${table}.json`
 
 /** Every name that a file of an archive may have; the system sees none of them but those of the files by their content. */
@@ -14,6 +16,7 @@ const ATTACHMENT = /^attachments\/([0-9a-f]{64})\.([a-z]{1,8}(?:\.[a-z]{1,8})?)$
 /** Attachments as they are named in their folder. */
 export const ATTACHMENT_NAME = /^([0-9a-f]{64})\.([a-z]{1,8}(?:\.[a-z]{1,8})?)$/
 
+/** What a name in an archive means; `hash` is the SHA-256 of the file in hex, `ending` is without its first dot. */
 export type Named =
   | { is: 'header' | 'readme' }
   | { is: 'table'; table: string }

@@ -10,6 +10,7 @@ import { type ArchiveFile, type Contents, checked, contentsOf, damaged } from '.
 import { rebuild } from './rebuild.ts'
 import { holdsNothing, listed, quotedName, sequencesOf, setSequences, tablesOf } from './tables.ts'
 
+/** What goes with the reading of an archive; an aborted `signal` stops it, and the store stays as it was. */
 export type ImportOptions = {
   /** The part that is done, from 0 to 1. */
   report?: (done: number) => void

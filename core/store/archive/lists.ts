@@ -20,6 +20,7 @@ import {
  * there and says so.
  */
 
+/** Sets of measures, also those put aside, with the name of whose they are. */
 export const everyMeasurementSet = (db: Db) =>
   db
     .select({ set: measurementSet, client: client.name })
@@ -28,6 +29,7 @@ export const everyMeasurementSet = (db: Db) =>
     .orderBy(asc(measurementSet.id))
     .all()
 
+/** Quotes in every state, without what they were reckoned from. */
 export const everyQuote = (db: Db) =>
   db
     .select({
@@ -40,6 +42,7 @@ export const everyQuote = (db: Db) =>
     .orderBy(asc(quote.id))
     .all()
 
+/** Commissions in every state, with the number of the quote that each rests on. */
 export const everyCommission = (db: Db) =>
   db
     .select({ commission, quote: quote.number, customer: client.name })
@@ -49,6 +52,7 @@ export const everyCommission = (db: Db) =>
     .orderBy(asc(commission.id))
     .all()
 
+/** Steps in the order of the work, commission by commission and garment by garment; minutes as they were quoted. */
 export const everyStep = (db: Db) =>
   db
     .select({
@@ -88,6 +92,7 @@ export const everyTime = (db: Db) => ({
   ),
 })
 
+/** Payments and refunds by their day; amounts in minor units. */
 export const everyPayment = (db: Db) =>
   db
     .select({ payment, commission: commission.number, customer: client.name })
@@ -97,6 +102,7 @@ export const everyPayment = (db: Db) =>
     .orderBy(asc(payment.day), asc(payment.id))
     .all()
 
+/** Invoices and credit notes by their day, each with all that was printed on it. */
 export const everyInvoice = (db: Db) =>
   db
     .select({ invoice, commission: commission.number })
@@ -105,6 +111,7 @@ export const everyInvoice = (db: Db) =>
     .orderBy(asc(invoice.day), asc(invoice.id))
     .all()
 
+/** Remnants, also those used up, with the number of the commission they are left from; mm. */
 export const everyRemnant = (db: Db) =>
   db
     .select({ remnant, commission: commission.number })

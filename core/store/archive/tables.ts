@@ -20,6 +20,7 @@ export function tablesOf(db: Database): ArchiveTable[] {
     .sort((a, b) => (a.name < b.name ? -1 : 1))
 }
 
+/** A name of a table or column as SQL takes it, whatever letters are in it. */
 export const quotedName = (name: string): string => `"${name.replaceAll('"', '""')}"`
 
 /** Names in a row, for SQL. */
@@ -51,6 +52,7 @@ export const sequencesOf = (db: Database, book: 'main' | 'brought' = 'main'): Re
       .map(({ name, seq }) => [name, seq]),
   )
 
+/** Puts what `sequencesOf` told in the place of what the store would give out next. */
 export function setSequences(db: Database, sequences: Record<string, number>): void {
   for (const [name, seq] of Object.entries(sequences)) {
     db.prepare('DELETE FROM main.sqlite_sequence WHERE name = ?').run(name)

@@ -6,10 +6,12 @@ export const LOCAL = { signature: 0x04034b50, bytes: 30 }
 export const CENTRAL = { signature: 0x02014b50, bytes: 46 }
 export const END = { signature: 0x06054b50, bytes: 22, longestComment: 0xffff }
 
+/** Methods by which a file may be packed; all others are refused. */
 export const STORED = 0
 export const DEFLATED = 8
 /** The bit that says a name is UTF-8. */
 export const UTF8 = 0x0800
+/** The bit that says a file is encrypted, which an archive of a workroom never is. */
 export const ENCRYPTED = 0x0001
 
 /** What 32 and 16 bits hold; the highest of each would say that ZIP64 has more. */

@@ -18,6 +18,7 @@ import {
   type ZipEntry,
 } from './zip-format.ts'
 
+/** The bytes of one file, a part at a time. */
 export type Chunks = Iterable<Uint8Array> | AsyncIterable<Uint8Array>
 
 /** An archive that is being written. */

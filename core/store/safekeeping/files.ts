@@ -17,8 +17,10 @@ export type BackupReason = (typeof BACKUP_REASONS)[number]
 /** A backup in the folder `backups` beside a store. It holds the book; papers and pictures lie in `attachments`, and never change. */
 export type BackupFile = { name: string; at: string; why: BackupReason; bytes: number }
 
+/** Where the backups of a store lie, which need not be there yet. */
 export const backupFolder = (store: string): string => join(dirname(store), 'backups')
 
+/** What a backup is called. @param at instant, UTC ISO 8601 with milliseconds */
 export const backupName = (store: string, why: BackupReason, at: string): string =>
   `${basename(store, '.ellwand')}.${why}-${at.replace(/[:.]/g, '-')}.ellwand`
 

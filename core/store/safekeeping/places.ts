@@ -16,6 +16,7 @@ import { roomIn } from '../disk.ts'
 /** What may go wrong with a folder that holds a book: it lies on a network, or something copies it elsewhere. */
 export type Care = 'network' | 'copied'
 
+/** A folder that the maker may choose, with what is in it. */
 export type Place = {
   folder: string
   /** The folder it lies in; null at the top. */

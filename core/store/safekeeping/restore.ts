@@ -53,6 +53,7 @@ function openBackup(store: string, name: string): Database.Database {
   throw new Refusal(phrase('refusal.backup.damaged', { name }), 'name')
 }
 
+/** Whether SQLite can read all of a copy. @throws Error when it was not read for another reason than damage */
 export function isSound(copy: Database.Database): boolean {
   try {
     return copy.pragma('quick_check(1)', { simple: true }) === 'ok'
@@ -76,6 +77,7 @@ export function wishRestore(db: Db, store: string, name: string): void {
   noteWish(store, name, forgottenIn(db))
 }
 
+/** Ids of whom this store has been asked to forget. */
 export const forgottenIn = (db: Db): string[] =>
   db.$client.prepare('SELECT entity_id FROM forgotten').pluck().all() as string[]
 

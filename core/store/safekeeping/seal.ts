@@ -49,6 +49,7 @@ const nonceOf = (begin: Uint8Array, part: number): Buffer => {
 }
 const lastMark = (last: boolean): Buffer => Buffer.from([last ? 1 : 0])
 
+/** A file to be sealed: where it lies, and the name it has inside. */
 export type SealedFile = { name: string; path: string }
 
 /** The files of a copy: the book under its own name, and everything in the folder of papers and pictures. */

@@ -24,6 +24,7 @@ export type Copy = {
   close(): void
 }
 
+/** Has no row of anything: for want of a backup, or of knowing who was forgotten since. */
 export const NO_COPY: Copy = { take: () => false, taken: () => 0, close: () => {} }
 
 /**

@@ -15,6 +15,7 @@ const STAND_INS: Record<string, string> = {
     FROM quote_garment WHERE measurement_set_id = @id LIMIT 1`,
 }
 
+/** What rows are put right with: an instant for what is made up, a backup, and where to set apart what will not fit. */
 export type Means = { now: string; copy: Copy; apart: (one: Apart) => void }
 type Broken = { table: string; rowid: number; parent: string; fkid: number }
 type Reference = { id: number; from: string }

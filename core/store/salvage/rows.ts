@@ -63,6 +63,7 @@ export function readRows(db: Database.Database, table: string, take: (row: Row) 
   return { count: whole && !named.damaged ? 0 : null, ids }
 }
 
+/** Columns of a table in their order; none where there is no such table. */
 export const columnsOf = (db: Database.Database, table: string): string[] =>
   db.prepare('SELECT name FROM pragma_table_info(?) ORDER BY cid').pluck().all(table) as string[]
 

@@ -11,6 +11,7 @@ import { createdAt, id, revision } from './columns.ts'
 import { client, measurementSet } from './people.ts'
 import { quote, quoteGarment } from './quotes.ts'
 
+/** What a commission can be; called off is `cancelled`. */
 export const COMMISSION_STATES = ['open', 'delivered', 'cancelled'] as const
 
 /** Accepted work. */

@@ -44,6 +44,7 @@ export const invoice = sqliteTable(
   (table) => [index('invoice_commission').on(table.commissionId), index('invoice_day').on(table.day)],
 )
 
+/** Papers that are printed for a quote or what was made of it. */
 export const DOCUMENT_KINDS = [
   ...(['quote', 'workOrder', 'cuttingSheet', 'pattern', 'patternDrawing', 'careSheet', 'labels'] as const),
   ...(['invoice', 'receipt', 'reminder'] as const),

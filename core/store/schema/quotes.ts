@@ -20,10 +20,11 @@ export const quote = sqliteTable('quote', {
   createdAt: createdAt(),
 })
 
+/** What can have become of a quote; one is `superseded` when another was sent in its place. */
 export const QUOTE_STATES = ['sent', 'accepted', 'superseded', 'declined'] as const
 export type QuoteState = (typeof QUOTE_STATES)[number]
 
-/** What has become of a quote: the part of it that changes. */
+/** What lists say of a quote; `total` in minor units, `supersedes` the number of the quote it replaced. */
 export type QuoteInShort = Pick<QuoteSnapshot, 'validUntil' | 'total'> & {
   customer: string
   supersedes: string | null
@@ -33,6 +34,7 @@ const NOTHING_SHORT: QuoteInShort = {
   ...{ customer: '', supersedes: null, garments: [], validUntil: '', total: { minor: 0, currency: 'GBP' } },
 }
 
+/** What has become of a quote: the part of it that changes. */
 export const quoteState = sqliteTable('quote_state', {
   quoteId: text('quote_id')
     .primaryKey()

@@ -16,7 +16,11 @@ const found = { women: proportionsOf(women), men: proportionsOf(men), all: propo
 const path = join(import.meta.dirname, '../core/measure/survey-proportions.ts')
 writeFileSync(
   path,
-  `import type { Proportions } from './proportions.ts'
+  `/*
+ * This file is long because it is a table: the means and the lower triangles of three covariance matrices, number by
+ * number, as the survey gave them. Nothing in it is written by hand.
+ */
+import type { Proportions } from './proportions.ts'
 import type { ProportionsOf } from './survey.ts'
 
 /** Derived by build/proportions.ts from half of the public release of ANSUR II (US Army, 2012). */

@@ -41,6 +41,7 @@ const asks =
       mend: phrase(`draft.mend.${by}` as PhraseCode),
     })
 
+/** The garment must have so much, or may have no more than so much; mm, against what the body needs. */
 export const least = asks('least')
 export const most = asks('most')
 

@@ -3,10 +3,12 @@ import { distance } from '../geometry/point.ts'
 import { type PhraseCode, phrase } from '../words/phrase.ts'
 import type { Hem, OperationId, Piece, Seam, Stage, Step } from './types.ts'
 
+/** Work of a step that is not a line of stitches, in the operation's own unit. */
 export type Work = { operation: OperationId; quantity: number }
 type Sewn = Pick<Step, 'seams' | 'hems'>
 
 const NOTHING: Sewn = { seams: [], hems: [] }
+/** So much of an operation, in its own unit. */
 export const work = (operation: OperationId, quantity: number): Work => ({ operation, quantity })
 
 /**

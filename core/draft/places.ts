@@ -6,6 +6,7 @@ export type Hand = (typeof HANDS)[number]
 export const PARTS = ['front', 'back'] as const
 export type Part = (typeof PARTS)[number]
 
+/** Where a front or back meets a side, by the wearer's own left and right. */
 export type Quarter = 'frontLeft' | 'frontRight' | 'backLeft' | 'backRight'
 
 /** The four places where a front or back meets a side. */

@@ -24,8 +24,10 @@ export const partFromEnd = (whole: Span, from: number, to: number): Span => ({
   ...{ from: whole.to - to, to: whole.to - from },
 })
 
+/** Finished length of what a hem or one side of a seam runs along, mm. */
 export const spanLength = ({ from, to }: Span): number => to - from
 
+/** The same of several spans end to end, mm. */
 export const chainLength = (spans: readonly Span[]): number =>
   spans.reduce((sum, span) => sum + spanLength(span), 0)
 
@@ -49,6 +51,7 @@ export const turnedHem = (
     >,
 ): Hem => hem({ seen: true, fullness: 0, allowance: parts.depth + TURNING, ...parts })
 
+/** A hem as it is given, with its finished length, mm. */
 export function hem(parts: Omit<Hem, 'length'>): Hem {
   return { ...parts, length: chainLength(parts.spans) }
 }

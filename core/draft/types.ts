@@ -62,6 +62,7 @@ export type Piece = {
 /** Part of an edge of one copy, from one mark to another, mm along the finished edge from its start. */
 export type Span = { piece: string; copy: string; edge: string; from: number; to: number }
 
+/** What a seam joins. How it is sewn and how long it takes goes by this, and so do the sums of a draft. */
 export type SeamKind =
   | 'shoulder'
   | 'side'
@@ -101,6 +102,7 @@ export type Seam = {
   length: number
 }
 
+/** What is turned and sewn, or laid on and sewn down; stitches, times and sums go by this. */
 export type HemKind =
   | 'neck'
   | 'slit'
@@ -127,6 +129,7 @@ export type Hem = {
   fullness: number
 }
 
+/** The parts of a making, in the order of the work. */
 export const STAGES = ['prepare', 'cut', 'sew', 'fit', 'hem', 'finish'] as const
 export type Stage = (typeof STAGES)[number]
 
@@ -213,8 +216,13 @@ export type Flat = {
   sizes: { from: Point; to: Point; mm: number }[]
 }
 
+/** What was chosen: mm or a count, an id of an option, or yes and no. */
 export type ChoiceValue = number | string | boolean
 
+/**
+ * A garment for one body: all that is cut, sewn and done, and how it fits. It leaves its room only through
+ * `assertSewable`.
+ */
 export type Draft = {
   construction: string
   /** What it is called, when that does not stand in the catalogue under its construction. */

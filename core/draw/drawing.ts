@@ -34,6 +34,7 @@ export type Lettering = {
   size: LetterSize
 }
 
+/** Whatever may stand in a drawing. */
 export type DrawItem = Strokes | Lettering
 
 /**

@@ -33,6 +33,7 @@ export const INKS: Record<LineStyle, Ink> = {
   hidden: { dye: 'walnut', weight: 0.2, dash: [1, 0.8] },
 }
 
+/** With what surfaces are filled. */
 export const TINTS: Record<Tint, Dye> = {
   cloth: 'linen',
   ground: 'paper',

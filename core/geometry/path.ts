@@ -2,8 +2,10 @@ import { cross, samePoint } from './point.ts'
 import { arcRadius, line, mirrorSegment, reverseSegment, segmentLength } from './segment.ts'
 import type { Path, Point } from './types.ts'
 
+/** Length of all segments together, mm, exact. */
 export const pathLength = (path: Path): number => path.reduce((sum, s) => sum + segmentLength(s), 0)
 
+/** The same way walked from its end to its beginning: an outline then runs the other way round. */
 export const reversePath = (path: Path): Path => path.map(reverseSegment).reverse()
 
 /** A path turned half round about the point (0, y). */

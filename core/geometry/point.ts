@@ -1,6 +1,7 @@
 import { SAME_POINT } from './tolerance.ts'
 import type { Point } from './types.ts'
 
+/** Vectors, mm: the way from b to a, and the product (mm²) that is nothing where they stand square. */
 export const subtract = (a: Point, b: Point): Point => ({ x: a.x - b.x, y: a.y - b.y })
 export const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y
 /** z of the cross product: positive when b lies to the left of a. */
@@ -20,6 +21,7 @@ export const along = (p: Point, way: Point, by: number): Point => ({
   y: p.y + way.y * by,
 })
 
+/** A vector turned by a quarter: to the left is anticlockwise. */
 export const turnLeft = (v: Point): Point => ({ x: -v.y, y: v.x })
 export const turnRight = (v: Point): Point => ({ x: v.y, y: -v.x })
 

@@ -1,6 +1,7 @@
 import { along, direction, distance, subtract, turnLeft } from './point.ts'
 import type { Arc, Line, Path, Point, Rectangle, Segment } from './types.ts'
 
+/** The straight way between two points. */
 export const line = (from: Point, to: Point): Line => ({ kind: 'line', from, to })
 
 /** An arc about `centre` from `from`, through the signed angle `sweep` (radians, anticlockwise positive). */
@@ -31,6 +32,7 @@ export function arcOnChord(from: Point, to: Point, depth: number): Arc {
   return { kind: 'arc', from, to, centre, sweep: 2 * half }
 }
 
+/** Radius in mm, the same from any point of the arc. */
 export const arcRadius = (a: Arc): number => distance(a.centre, a.from)
 
 /** Length in mm, exact: chord of a line, radius × angle of an arc. */
@@ -51,9 +53,11 @@ export function directionAt(s: Segment, t: number): Point {
   return s.sweep >= 0 ? ahead : { x: -ahead.x, y: -ahead.y }
 }
 
+/** The same segment walked from its end to its beginning. */
 export const reverseSegment = (s: Segment): Segment =>
   s.kind === 'line' ? line(s.to, s.from) : { ...s, from: s.to, to: s.from, sweep: -s.sweep }
 
+/** The segment moved by a vector in mm. */
 export const moveSegment = (s: Segment, by: Point): Segment =>
   mapSegment(s, (p) => ({ x: p.x + by.x, y: p.y + by.y }))
 
@@ -97,6 +101,7 @@ function arcExtremes(a: Arc): Point[] {
   return extremes
 }
 
+/** The smallest upright rectangle round all points, mm; there must be one at least. */
 export function boxOf(points: readonly Point[]): Rectangle {
   const xs = points.map((p) => p.x)
   const ys = points.map((p) => p.y)
@@ -104,6 +109,7 @@ export function boxOf(points: readonly Point[]): Rectangle {
   return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y }
 }
 
+/** The same round a path with its arcs, mm, exact. */
 export function pathBox(path: Path): Rectangle {
   return boxOf(
     path.map(segmentBox).flatMap((b) => [

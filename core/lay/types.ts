@@ -68,6 +68,7 @@ export type LayOrder = {
   locked: readonly Placement[]
 }
 
+/** A lay nobody asked anything of: one garment, flat, on cloth without flaws. */
 export const PLAIN_ORDER: LayOrder = { manner: 'single', quantity: 1, flaws: [], locked: [] }
 
 /** From the lay to the counter: every addition named, all mm. */

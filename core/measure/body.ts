@@ -10,6 +10,7 @@ export type Measure = { mm: number; source: MeasureSource; sd?: number; sides?: 
 /** A measure taken on both sides, mm; the larger one counts. */
 export type Sides = { left: number; right: number }
 
+/** Where a measure may come from. */
 export const MEASURE_SOURCES = ['taken', 'carried', 'estimated'] as const
 export type MeasureSource = (typeof MEASURE_SOURCES)[number]
 

@@ -1,3 +1,7 @@
+/*
+ * This file is long because it is a table: the means and the lower triangles of three covariance matrices, number by
+ * number, as the survey gave them. Nothing in it is written by hand.
+ */
 import type { Proportions } from './proportions.ts'
 import type { ProportionsOf } from './survey.ts'
 

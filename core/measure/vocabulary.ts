@@ -51,10 +51,13 @@ export const MEASURES = {
 export const MEASURE_GROUPS = ['standing', 'headAndNeck', 'shoulders', 'trunk', 'arm', 'leg'] as const
 export type MeasureGroup = (typeof MEASURE_GROUPS)[number]
 
+/** The name of a dimension, as constructions, the store and the catalogue have it. */
 export type MeasureId = keyof typeof MEASURES
 
+/** All of them, in the order one takes them. */
 export const MEASURE_IDS = Object.keys(MEASURES) as MeasureId[]
 
+/** Whether a text names a dimension; letter by letter, capitals count. */
 export const isMeasureId = (id: string): id is MeasureId => Object.hasOwn(MEASURES, id)
 
 /** Whether the tape goes round: a girth, and not a length or a height. */

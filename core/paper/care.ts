@@ -11,6 +11,7 @@ const WASHES = ['hand30', 'gentle30', 'wash40', 'wash60'] as const
 const IRONS = ['one', 'two', 'three'] as const
 const DRYINGS = ['flat', 'line'] as const
 
+/** How a cloth is washed (the number is °C at the most), dried and ironed. */
 export type Care = {
   wash: (typeof WASHES)[number]
   dry: (typeof DRYINGS)[number]

@@ -31,6 +31,7 @@ export type Row = {
   keep?: boolean
 }
 
+/** A table before it has any place on a page; `before` is the space above it, mm. */
 export type Table = {
   columns: readonly Column[]
   rows: readonly Row[]
@@ -48,6 +49,7 @@ export type Place = { x: number; width: number }
 /** The place of each cell of a row, with the column it begins in. */
 export type Slot = Place & { column: Column }
 
+/** Where the cells of a row lie, mm, those among them that take several columns. @param places one for each column */
 export function slotsOf(row: Row, columns: readonly Column[], places: readonly Place[]): Slot[] {
   let next = 0
   return row.cells.map((_, i) => {

@@ -8,6 +8,7 @@ import { capital } from './names.ts'
 import type { PaperDocument } from './page.ts'
 import { footOf, type GarmentSheet, refuseUnprintable, tellerOf } from './sheet.ts'
 
+/** What the labels of one commission are printed from. */
 export type Labels = {
   letterhead: Letterhead
   commissionNumber: string

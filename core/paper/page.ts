@@ -54,6 +54,7 @@ export type ImageMark = {
   tag: number | null
 }
 
+/** Whatever may stand on a page, in its coordinates. */
 export type Mark = TextRun | PathMark | ImageMark
 
 /** Structure types of ISO 32000-1 §14.8.4 that the sheets use. */

@@ -19,6 +19,7 @@ import { POINT } from './style.ts'
 /** Points of one millimetre: PDF measures in 1/72 in. */
 const PT = 1 / POINT
 
+/** What a file says of itself, and what printing needs besides the sheet. */
 export type PrintOptions = {
   title: string
   /** BCP 47 language of the sheet. */

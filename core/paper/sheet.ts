@@ -38,8 +38,10 @@ export type GarmentSheet = {
 /** Says a sentence of the catalogue to one reader. */
 export type Teller = (code: PhraseCode, params?: Record<string, PhraseValue>) => string
 
+/** The language and units in which a quote was made, and in which all its papers speak. */
 export const readerOf = ({ letterhead }: QuoteSnapshot): Reader => readerIn(letterhead)
 
+/** Binds sentences of the catalogue to one reader. */
 export const tellerOf =
   (reader: Reader): Teller =>
   (code, params) =>
@@ -90,6 +92,7 @@ export const letterhead = ({ letterhead: house }: QuoteSnapshot): Block[] => hou
 /** A mark stands no taller than this over the name, mm. */
 const TALLEST_MARK = 18
 
+/** What stands over a paper: mark and name of the workroom, and how it is reached. */
 export function houseHead(house: Letterhead): Block[] {
   const lines = [...house.address, house.phone, house.email].filter((text) => text.trim() !== '')
   return [

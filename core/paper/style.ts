@@ -38,6 +38,7 @@ export const LOOKS = {
 } as const satisfies Record<string, Look>
 export type LookId = keyof typeof LOOKS
 
+/** How headings are set, by their level. */
 export const HEADINGS = { 1: 'title', 2: 'heading', 3: 'subheading' } as const satisfies Record<
   number,
   LookId
@@ -46,6 +47,7 @@ export const HEADINGS = { 1: 'title', 2: 'heading', 3: 'subheading' } as const s
 /** Space before a block, by what it is. */
 export const BEFORE = { 1: 0, 2: 7.5, 3: 4.5, paragraph: 1.6, table: 2.4, figure: 3 }
 
+/** Every rule that a sheet may have; weights in mm. */
 export const RULES = {
   /** Under the letterhead. */
   house: { dye: 'madder', weight: 0.5, dash: [] },

@@ -3,6 +3,7 @@ import type { Mark, TagRole } from './page.ts'
 import type { Laid, Strip, Tagger } from './strip.ts'
 import { type Look, POINT } from './style.ts'
 
+/** To which side of its column a line of words is set. */
 export type Align = 'left' | 'right' | 'centre'
 
 /** Height of one line of a look, mm. */

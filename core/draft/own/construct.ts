@@ -21,6 +21,7 @@ export const ownWords = (text: string): Phrase => phrase('draft.own.words', { te
 
 /** Ids of constructions of her own begin so, before the family they are a version of. */
 const OWN = 'own:'
+/** The id of a construction of her own; without a version, that of whichever is the latest. */
 export const ownId = (family: string, version?: number): string =>
   `${OWN}${family}${version === undefined ? '' : `@${version}`}`
 

@@ -16,6 +16,7 @@ export type OwnLength =
   | { measure: MeasureId; factor: number; ease: number }
   | { edge: string; of: string; factor: number }
 
+/** A piece of hers, cut `count` times. */
 export type OwnPiece = {
   id: string
   name: string

@@ -10,6 +10,7 @@ import { markedSides, SHAPES } from './shapes.ts'
 const LEAST = 5
 const MOST = 6000
 
+/** A piece of hers at the size it has on a body, mm: its dimensions by name, and its sides as marks part them. */
 export type SizedPiece = {
   piece: OwnPiece
   sides: ReturnType<typeof markedSides>

@@ -7,6 +7,7 @@ import type { Spread } from './spread.ts'
 /** When to stop: asked once a sweep. */
 export type Stop = () => boolean
 
+/** Whether no overlap is left; the best places met, and what overlaps cost there, unweighted. */
 export type Parting = { parted: boolean; loss: number; places: Places; sweeps: number }
 
 /**

@@ -18,6 +18,7 @@ export type Voice = {
   date: (day: string) => string
 }
 
+/** The workroom's own language, and its way of writing amounts and days. */
 export function voiceOf(house: Letterhead): Voice {
   const reader = readerIn(house)
   const tell = tellerOf(reader)

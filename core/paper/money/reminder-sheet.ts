@@ -9,6 +9,7 @@ import type { PaperDocument } from '../page.ts'
 import { addressed } from '../sheet.ts'
 import { letter, refuseUnprintableIn, voiceOf } from './letter.ts'
 
+/** What a reminder is written from; `day` is that of the letter. */
 export type Reminder = {
   letterhead: Letterhead
   customer: { name: string; address: string[] }

@@ -55,6 +55,7 @@ export function wholePage(whole: WholePattern, said: Said, tag: number): Page {
   }
 }
 
+/** The room that a part takes on the whole pattern, mm. */
 export const boxOf = ({ x, y, drawing: { box } }: PlacedPart): Rectangle => ({
   ...{ x, y, width: box.width, height: box.height },
 })

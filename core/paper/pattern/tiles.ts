@@ -8,6 +8,9 @@ export const EDGE = 10
 /** What two sheets beside each other both show, mm. */
 export const OVERLAP = 10
 
+/**
+ * A whole that is cut into sheets, mm; `tiles` row by row, and fewer than rows times columns where some are left out.
+ */
 export type Tiling = {
   /** The sheet as it lies, upright or across. */
   sheet: { width: number; height: number }

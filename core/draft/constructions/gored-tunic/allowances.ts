@@ -10,6 +10,7 @@ export type Allowances = {
   neck: number
 }
 
+/** The allowances that the chosen finish of seams and neck asks for, mm. */
 export function allowancesOf({ seamFinish, seamAllowance, neckFinish }: UndertunicChoices): Allowances {
   const { narrow, wide } = seamFinish === 'felled' ? FELL : { narrow: seamAllowance, wide: seamAllowance }
   return { narrow, wide, slit: narrow, neck: neckFinish === 'facing' ? FACING.seam : ROLL.allowance }
@@ -25,6 +26,7 @@ export function bottomHemOf({ bottomHem }: UndertunicChoices, radius: number): T
   return { depth, allowance: depth + TURNING, fullness: (2 * depth) / radius }
 }
 
+/** The hem at the end of a sleeve, mm; an edge as straight as that has nothing to ease in. */
 export const wristHemOf = ({ wristHem }: UndertunicChoices): Turned => ({
   depth: wristHem,
   allowance: wristHem + TURNING,

@@ -33,4 +33,5 @@ export const CHOICES = {
   wristHem: { kind: 'length', range: [5, 40], default: 15 },
 } as const satisfies Choices
 
+/** The choices once they are made: undefined is left to be worked out from the body. */
 export type UndertunicChoices = Chosen<typeof CHOICES>

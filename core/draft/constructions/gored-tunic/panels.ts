@@ -11,6 +11,7 @@ import type { Figures } from './figures.ts'
 /** What the side edge of a panel is sewn to, from the shoulder down. */
 export type SidePart = 'armhole' | 'gusset' | 'side' | 'gore'
 
+/** Ids of the pieces that are front and back, and of the one that is both where the shoulder is cut in one. */
 export const PANEL = { front: 'front', back: 'back', both: 'body' } as const
 
 /**
@@ -106,6 +107,7 @@ const panelSizes = (width: number, length: number) => [
   { name: phrase('draft.size.length'), mm: length },
 ]
 
+/** Whether the neck is rolled, and so needs no facing. */
 export const isRolled = (f: Figures): boolean => f.chosen.neckFinish === 'rolled'
 
 const bottomHem = (f: Figures) => ({ allowance: f.hems.bottom.allowance, turned: true })

@@ -28,6 +28,7 @@ const OVER_THE_HEAD = 60
 /** An armhole is let down no nearer to the waist than this, for an arm it would bind. */
 const ABOVE_WAIST = 60
 
+/** A kirtle in numbers, before any piece is drawn: lengths mm, the angle of a gore in radians. */
 export type Figures = {
   chosen: Chosen<typeof CHOICES>
   levels: Levels

@@ -14,6 +14,9 @@ export type PieceChange = {
   fitsWithin: boolean
 }
 
+/**
+ * In what a new draft differs: pieces of other sizes, pieces that only it has, and pieces that only the old one had.
+ */
 export type Redrafted = {
   changed: PieceChange[]
   added: Pick<PieceChange, 'id' | 'name' | 'copies'>[]

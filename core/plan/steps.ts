@@ -63,6 +63,7 @@ export function stepsAfter(standing: readonly Standing[], planned: readonly Plan
   }
 }
 
+/** How many steps a stage has, and how many of them are done. */
 export type StageState = { stage: Stage; steps: number; done: number; state: 'open' | 'begun' | 'done' }
 
 /** How far each stage is, in the order of the work; stages without steps are left out. */
@@ -82,12 +83,14 @@ export function stagesOf(steps: readonly Pick<FollowedStep, 'stage' | 'doneAt'>[
   })
 }
 
+/** Answers of a garment: cut, sewn, hemmed. */
 export type Marks = Record<'cut' | 'sewn' | 'hemmed', boolean>
 
 /** The three questions asked of every garment: a stage counts when all its steps are done. */
 export const marksOf = (steps: readonly Pick<FollowedStep, 'stage' | 'doneAt'>[]): Marks =>
   marksFrom(stagesOf(steps))
 
+/** The same from stages counted already; a stage that has no steps is not done. */
 export function marksFrom(stages: readonly Pick<StageState, 'stage' | 'steps' | 'done'>[]): Marks {
   const finished = new Set(stages.filter(({ steps, done }) => done === steps).map(({ stage }) => stage))
   return { cut: finished.has('cut'), sewn: finished.has('sew'), hemmed: finished.has('hem') }

@@ -22,6 +22,7 @@ export type Standing = {
   today: Day
 }
 
+/** What a garment waits for; `mm` of cloth are as bought, and a `day` is null where none was named. */
 export type Wait =
   | { for: 'deposit'; left: Money }
   | { for: 'coming'; day: Day | null }

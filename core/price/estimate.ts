@@ -24,8 +24,10 @@ import { type ClothCharged, priceOf } from './price.ts'
 import type { ThreadStock } from './thread-stock.ts'
 import type { PriceWish, Rates } from './types.ts'
 
+/** A cloth with its name and its price; a garment pays for what is bought unless it is charged as used. */
 export type ClothOnSale = Cloth & { name: string; pricePerMetre: Money; charged?: 'bought' | 'used' }
 
+/** A garment that somebody asks the price of. */
 export type Wanted = {
   construction: string | Construction
   body: Body

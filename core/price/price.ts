@@ -30,6 +30,7 @@ export type ClothCharged = {
   charged?: 'bought' | 'used' | 'customer'
 }
 
+/** All that the price of one garment is reckoned from. */
 export type Priced = {
   /** The garment's own cloth, then those of lining, interlining and facing. */
   cloths: readonly ClothCharged[]

@@ -39,6 +39,7 @@ export type PriceWish = {
   tax?: number | undefined
 }
 
+/** What a line of the reckoning is for; `set` makes up the difference to a price she sets herself. */
 export type PriceLineKind =
   | 'cloth'
   | 'thread'

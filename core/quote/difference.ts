@@ -26,6 +26,7 @@ export function sameLines(before: readonly QuoteLine[], after: readonly QuoteLin
   return pairs
 }
 
+/** In what two quotes differ; totals after tax, and `more` below nothing where the later one is less. */
 export function differenceOf(before: QuoteSnapshot, after: QuoteSnapshot): Difference {
   const same = sameLines(before.lines, after.lines)
   const kept = new Set(same.values())

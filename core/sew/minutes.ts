@@ -4,6 +4,7 @@ import type { Minutes } from './types.ts'
 /** The 80 % point of the standard normal distribution. */
 export const Z80 = 0.8416212335729143
 
+/** No time at all, and no doubt of it. */
 export const NO_MINUTES: Minutes = { mean: 0, sd: 0, p50: 0, p80: 0 }
 
 /**

@@ -91,5 +91,6 @@ export const STITCH: Record<StitchId, Stitch> = {
   },
 }
 
+/** Whose hours a stitch takes: the hand's or the machine's. */
 export const skillOf = (stitch: StitchId): Skill =>
   STITCH[stitch].work === 'hand' ? 'handSewing' : 'machineSewing'

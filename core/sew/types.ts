@@ -39,6 +39,7 @@ export type Row = {
   minutes: Minutes
 }
 
+/** What one step takes, minutes, in all and by the kind of labour; kinds it has nothing of are not there. */
 export type StepTime = {
   step: string
   stage: Stage
@@ -59,6 +60,7 @@ export type ThreadUse = {
   metres: number
 }
 
+/** All the stitching and the work of a garment: rows in the order they are sewn, thread, minutes. */
 export type Sewing = {
   rows: Row[]
   steps: StepTime[]

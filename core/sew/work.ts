@@ -13,6 +13,7 @@ export const WORK_IDS = [...STITCHES, ...(Object.keys(OPERATION) as TimedId[])] 
  */
 export type Work = Partial<Record<WorkId, number>>
 
+/** Whether a kind of work is a stitch, and not an operation. */
 export const isStitch = (id: WorkId): id is StitchId => id in STITCH
 
 /**
@@ -31,6 +32,7 @@ const FAMILY_OF: Record<Skill, Family> = {
   attending: 'attending',
 }
 
+/** The labour as which a kind of work is paid, and the family with which it is quick or slow. */
 export const skillAt = (id: WorkId): Skill => (isStitch(id) ? skillOf(id) : OPERATION[id].skill)
 export const familyOf = (id: WorkId): Family => FAMILY_OF[skillAt(id)]
 

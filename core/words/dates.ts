@@ -18,6 +18,7 @@ export function readDay(text: string): Day {
   return text
 }
 
+/** So many calendar days later, or earlier where they are less than nothing. @param day must exist */
 export function addDays(day: Day, days: number): Day {
   return formatISO(addCalendarDays(parseISO(day), days), { representation: 'date' })
 }

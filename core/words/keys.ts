@@ -13,6 +13,7 @@ export type Key = {
   outsideFields?: true
 }
 
+/** What each key does; a place of the head goes by its number. */
 export const KEYS = {
   command: { key: 'k', mod: true },
   find: { key: '/', outsideFields: true },

@@ -5,6 +5,7 @@ import { Refusal } from './refusal.ts'
 /** An amount in whole minor units (pence, cents) of an ISO 4217 currency. Never a float of the major unit. */
 export type Money = { minor: number; currency: string }
 
+/** An amount of whole minor units. @throws Refusal when they are not whole, or too many to be exact */
 export function money(minor: number, currency: string): Money {
   if (!Number.isSafeInteger(minor))
     throw new Refusal(phrase('refusal.money.unreadable', { text: String(minor) }))
@@ -27,9 +28,11 @@ export function addMoney(a: Money, b: Money): Money {
   return money(a.minor + b.minor, a.currency)
 }
 
+/** May be less than nothing. @throws Refusal when the currencies differ */
 export const subtractMoney = (a: Money, b: Money): Money =>
   addMoney(a, { minor: -b.minor, currency: b.currency })
 
+/** Nothing where there are no amounts. @throws Refusal when one is in another currency */
 export function sumMoney(amounts: readonly Money[], currency: string): Money {
   return amounts.reduce(addMoney, noMoney(currency))
 }
@@ -104,6 +107,7 @@ export function minorDigits(currency: string): number {
   return numberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2
 }
 
+/** Writes an amount as people who read in the locale write it, with the sign of its currency. @param locale BCP 47 */
 export function printMoney(amount: Money, locale: string): string {
   const digits = minorDigits(amount.currency)
   const text = String(Math.abs(amount.minor)).padStart(digits + 1, '0')

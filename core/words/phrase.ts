@@ -20,6 +20,7 @@ export type PhraseValue =
  */
 export type Phrase = { code: PhraseCode; params?: Record<string, PhraseValue> }
 
+/** A phrase of the catalogue with what its sentence is filled with. */
 export function phrase(code: PhraseCode, params?: Record<string, PhraseValue>): Phrase {
   return params === undefined ? { code } : { code, params }
 }

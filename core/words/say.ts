@@ -10,6 +10,7 @@ import type { WorkroomUnit } from './units.ts'
 /** Who reads: the language's catalogue, the Intl locale, and the unit lengths are printed in. */
 export type Reader = { locale: string; unit: WorkroomUnit; catalogue: Record<PhraseCode, string> }
 
+/** Who reads where nobody has said anything else. */
 export const englishReader: Reader = { locale: 'en-GB', unit: 'cm', catalogue: english }
 
 /** Says a phrase: every `{name}` of its sentence is replaced by that parameter, printed for the reader. */

@@ -16,10 +16,12 @@ export const MM_PER = {
   ell: 1143,
 } as const
 
+/** A unit that a length may be written in. */
 export type LengthUnit = keyof typeof MM_PER
 
 /** The units a workroom may set as its own: a bare number is read, and a length printed, in it. */
 export const WORKROOM_UNITS = ['mm', 'cm', 'in'] as const
 export type WorkroomUnit = (typeof WORKROOM_UNITS)[number]
 
+/** Whether lengths in it are written as decimals; the others take fractions. */
 export const isMetric = (unit: LengthUnit): boolean => unit === 'mm' || unit === 'cm' || unit === 'm'

@@ -14,6 +14,7 @@ import {
 /** One of the payments agreed, what is paid of it, and since when the rest is due, if it is. */
 export type PartDue = Part & { paid: Money; left: Money; since: Day | null }
 
+/** What is due of a commission, part by part in the order in which they are paid. */
 export type Due = {
   /** All that is due now. */
   due: Money

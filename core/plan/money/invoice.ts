@@ -39,6 +39,7 @@ export type Invoice = Numbered & {
   reason?: string
 }
 
+/** What an invoice is made from; sums and taxes are reckoned from its lines. */
 export type InvoiceGiven = Pick<Invoice, 'day' | 'supplied' | 'seller' | 'customer' | 'paid'> & {
   number: Numbered
   lines: readonly LineGiven[]

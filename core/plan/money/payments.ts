@@ -16,6 +16,7 @@ export type MoneyBalance = {
   over: Money
 }
 
+/** How payments stand to what is agreed. @throws Refusal when one is in another currency */
 export function balanceOf(agreed: Money, payments: readonly Payment[]): MoneyBalance {
   const none = noMoney(agreed.currency)
   const of = (wanted: Payment['kind']) =>

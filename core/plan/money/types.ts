@@ -5,6 +5,7 @@ import type { Money } from '../../words/money.ts'
 export const PAYMENT_EVENTS = ['acceptance', 'cutting', 'fitting', 'delivery'] as const
 export type PaymentEvent = (typeof PAYMENT_EVENTS)[number]
 
+/** In what way money changed hands. */
 export const PAYMENT_METHODS = ['cash', 'transfer', 'card', 'cheque', 'other'] as const
 export type PaymentMethod = (typeof PAYMENT_METHODS)[number]
 

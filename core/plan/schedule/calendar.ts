@@ -21,6 +21,7 @@ export type Calendar = {
   numberOf: (day: Day) => number
 }
 
+/** The days from today on, as far as is looked ahead. @param away days off, both ends among them */
 export function calendarOf(people: readonly Person[], away: readonly Away[], today: Day): Calendar {
   const start = dayNumber(today)
   const hours = people.map(({ id, week }) => {

@@ -3,6 +3,7 @@ import type { Network } from './network.ts'
 import { neededBy, rankOf } from './urgency.ts'
 import { type Worked, workOff } from './work-off.ts'
 
+/** An order of work and what comes of it: the place of each job in the order of urgency, and when it is done. */
 export type Best = { rank: Int32Array; worked: Worked }
 
 /**

@@ -97,6 +97,7 @@ export type WeekLoad = {
   people: { person: string; hours: number; planned: number }[]
 }
 
+/** What is done when by whom, from today on; of jobs that can never be done, why. */
 export type Plan = {
   /** In the order in which they are done. */
   jobs: PlannedJob[]

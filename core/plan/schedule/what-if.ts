@@ -14,6 +14,7 @@ export type Change = {
 /** The plan with what is added, when that would be done, and which accepted commissions it would put off. */
 export type WhatIf = { plan: Plan; added: Finish[]; changed: Change[] }
 
+/** Works everything off with and without what is added; nothing is kept of either. @param added not among the jobs */
 export function whatIf({ jobs, people, away, today }: Base, added: readonly Job[]): WhatIf {
   const before = new Map(
     schedule(jobs, people, away, today).commissions.map((finish) => [finish.commission, finish]),

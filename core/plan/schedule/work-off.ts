@@ -9,6 +9,7 @@ export type Stretch = { job: number; person: number; day: number; from: number; 
 /** When each job is begun and done, days from today; -1 where it never is. `done`: the minute of it. */
 export type Worked = { first: Int32Array; last: Int32Array; done: Float64Array; stretches: Stretch[] }
 
+/** By what the jobs are worked off; both lists go by the jobs' places in the network. */
 export type Course = {
   /** The place of each job in the order of urgency. */
   rank: Int32Array

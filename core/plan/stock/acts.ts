@@ -114,6 +114,7 @@ export function widthOf({ width }: { width: number }): number {
   return read
 }
 
+/** The day of an act. @throws Refusal at `day` when there is no such day */
 export const dayOf = ({ day }: { day: Day }): Day => refusingAt('day', () => readDay(day))
 
 const isCutFor = (move: Move, garmentId: string): move is ForGarment =>

@@ -6,6 +6,7 @@ import type { ClothLength } from './types.ts'
 /** A length that would serve: what it takes of it as it lies, and what would still be free, mm. */
 export type Offer = { lengthId: string; washed: boolean; takes: number; leaves: number }
 
+/** What the shelf has for a garment. */
 export type Offered = {
   /** The shortest that is enough first. */
   offers: Offer[]

@@ -21,6 +21,7 @@ export type Article = {
 /** Thread (metres) or a notion (pieces or mm) of open work. */
 export type DatedSmall = { articleId: string; garmentId: string; amount: number; day: Day | null }
 
+/** All that a shopping list is made from: what there is to buy, what open work needs and what is in the house. */
 export type Shopping = {
   articles: readonly Article[]
   suppliers: readonly Supplier[]
@@ -43,6 +44,7 @@ export type ShoppingItem = {
   garments: Omit<Lack, 'articleId'>[]
 }
 
+/** What to order by which day, and what is taken from the shelf instead. */
 export type ShoppingList = {
   /** The most pressing supplier first, and with each the most pressing line; null is whatever nobody is named for. */
   suppliers: { supplier: Supplier | null; orderBy: Day | null; items: ShoppingItem[] }[]

@@ -4,6 +4,7 @@ import { Refusal } from '../../words/refusal.ts'
 import { dayOf } from './acts.ts'
 import { fromHundredths, hundredths } from './exact.ts'
 
+/** How a shop sells small things. */
 export const SOLD_BY = ['reel', 'skein', 'piece', 'metre'] as const
 export type SoldBy = (typeof SOLD_BY)[number]
 
@@ -37,6 +38,7 @@ export type SmallBalance = { came: number; used: number; changed: number; left: 
 /** The most that anyone may write down at once: a million metres, pieces or mm. */
 const MOST = 1_000_000
 
+/** How a small thing stands, counted as its sort is. @throws Error when more was used than there was */
 export function smallBalanceOf(moves: readonly SmallMove[]): SmallBalance {
   let [came, used, changed, left] = [0, 0, 0, 0]
   for (const move of moves) {
@@ -71,6 +73,10 @@ export function smallBalanceOf(moves: readonly SmallMove[]): SmallBalance {
 export const packsIn = (thing: SmallThing, act: { day: Day; packs: number }): SmallMove =>
   takeIn(thing, { day: act.day, amount: act.packs * thing.pack })
 
+/**
+ * So much came in: metres of thread, pieces, or mm.
+ * @throws Refusal when there is no such day, or it is no amount of such a thing
+ */
 export const takeIn = (thing: SmallThing, act: { day: Day; amount: number }): SmallMove => ({
   ...{ kind: 'came', day: dayOf(act), amount: amountOf(thing, act) },
 })

@@ -16,6 +16,7 @@ export const changePercent = ({ before, after }: Marks): number => (100 * (after
 
 const WAYS = ['warp', 'weft'] as const
 
+/** What a test square says of a cloth, warp and weft apart. */
 export type TestSquare = {
   /** Average change, %, the sign kept. */
   change: Shrinkage

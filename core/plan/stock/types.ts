@@ -45,6 +45,7 @@ export type Corrected = { kind: 'corrected'; day: Day; mm: number }
  */
 export type Move = Came | ForGarment | Uncut | GaveBack | Measured | Corrected
 
+/** So much of a length for a garment, mm along the warp. */
 export type Held = { garmentId: string; mm: number }
 
 /** What was cut for a garment, mm: in all, the part of it that was cut before washing, and from what width at most. */

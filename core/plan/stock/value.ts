@@ -1,6 +1,7 @@
 import { type Money, priceOfLength, sumMoney } from '../../words/money.ts'
 import type { ClothLength } from './types.ts'
 
+/** What the stock is worth, in all and length by length. */
 export type StockValue = {
   total: Money
   each: { lengthId: string; value: Money }[]

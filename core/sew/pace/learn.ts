@@ -10,6 +10,7 @@ export type Logged = { id: string; minutes: number; daysAgo: number; steps: read
 /** What a logged time was thought of: the odds that it is right, and what was expected in its place. */
 export type Judged = { id: string; right: number; expected: number; shares: ReadonlyMap<WorkId, number> }
 
+/** How fast a workroom is by its logged times, and what was thought of each of them. */
 export type Learnt = { pace: Pace; judged: Judged[] }
 
 /** Rounds at the most, and the change of a logarithm below which they have settled. Each is one small regression. */

@@ -110,6 +110,7 @@ export { idMaker } from './store/ids.ts'
 export { openStore, openStoreOrSaved, type Store } from './store/open.ts'
 
 type Table = (typeof requests)[number]
+/** The name of any request; a misspelt one is a fault of types. */
 export type RequestName = Table['name']
 type Entry<N extends RequestName> = Extract<Table, { name: N }>
 /** What a shell or screen sends with a request, and what comes back when it is granted. */

@@ -20,6 +20,7 @@ import { settingsOf, today } from './settings.ts'
 const KEPT_DAYS = 30
 const KINDS = ['note', 'picture', 'fitting', 'timeEntry'] as const
 
+/** What was taken off, as long as it can be put back. */
 export const binRequests = [
   request({
     name: 'bin.list',

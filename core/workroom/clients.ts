@@ -31,6 +31,7 @@ const fields = z.strictObject({
   birthDay: inputs.day.nullable().default(null).describe('for children: decides on cords and fit'),
 })
 
+/** The book of clients. */
 export const clientRequests = [
   request({
     name: 'client.add',

@@ -89,6 +89,7 @@ const rowOf = ({ pricePerMetre, ...cloth }: Omit<QuotedCloth, 'id'>, bought: Bou
   currency: pricePerMetre.currency,
 })
 
+/** The book of cloths one can buy. */
 export const clothRequests = [
   request({
     name: 'cloth.add',

@@ -35,6 +35,7 @@ import { waitingFor } from './waiting.ts'
 
 const byId = z.strictObject({ id: inputs.id })
 
+/** Looking at accepted work. */
 export const commissionRequests = [
   request({
     name: 'commission.get',

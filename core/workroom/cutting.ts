@@ -15,12 +15,14 @@ import { type Context, request } from './request.ts'
 const GUARDS = ['untried', 'unwashed', 'unmeasured', 'estimated'] as const
 type Guard = (typeof GUARDS)[number]
 
+/** Guards that the maker has read; one not among them still holds her back. */
 export const anyway = z
   .array(z.enum(GUARDS))
   .max(GUARDS.length)
   .default([])
   .describe('what she was warned of, and cuts all the same')
 
+/** The pieces of a garment, and which of them are cut. */
 export const cuttingRequests = [
   request({
     name: 'pieces.list',

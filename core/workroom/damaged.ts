@@ -30,6 +30,7 @@ const PARTS = {
   settings: ['workroom', 'counter', 'person', 'absence'],
   history: ['change'],
 } as const
+/** A part of the book as a maker knows it: what was saved and lost is told by these. */
 export type Part = keyof typeof PARTS
 
 /** What was saved and lost of each part; lost is null where it cannot be counted. */

@@ -97,6 +97,7 @@ export const smallsOf = ({ estimate }: QuoteLine): { articleId: string; amount: 
   })),
 ]
 
+/** Ledgers of threads and notions by their ids; those that nobody ever counted have none. */
 export const ledgersIn = ({ store: { db } }: Pick<Context, 'store'>): Map<string, SmallMove[]> =>
   supplyLedgers(db) as Map<string, SmallMove[]>
 

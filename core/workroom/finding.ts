@@ -10,6 +10,7 @@ import * as inputs from './inputs.ts'
 import { type Context, request } from './request.ts'
 import { readerOf } from './settings.ts'
 
+/** Looking for anything by its words. */
 export const findingRequests = [
   request({
     name: 'search.find',
@@ -34,10 +35,12 @@ export function findableClient({ id, name, address, email, phone, note }: Client
   indexed(store.db, { kind: 'client', id, title: name, words })
 }
 
+/** Makes a cloth findable by its name, fibre and note. */
 export function findableCloth({ id, name, fibre, note }: ClothRow, { store }: Context): void {
   indexed(store.db, { kind: 'cloth', id, title: name, words: [name, fibre, note].join(' ') })
 }
 
+/** Makes a quote findable by its number, whom it is for and what is on it. */
 export function findableQuote(id: string, context: Context): void {
   const { number, snapshot } = getQuote(context.store.db, id)
   indexed(context.store.db, {
@@ -46,6 +49,7 @@ export function findableQuote(id: string, context: Context): void {
   })
 }
 
+/** Makes a commission findable likewise, and by its note. */
 export function findableCommission(id: string, context: Context): void {
   const row = getCommission(context.store.db, id)
   const { snapshot } = getQuote(context.store.db, row.quoteId)

@@ -20,6 +20,7 @@ const clock = z
   .or(z.literal(''))
   .default('')
 
+/** Fittings: booking them, and what comes of them. */
 export const fittingRequests = [
   request({
     name: 'fittings.list',

@@ -24,6 +24,7 @@ export function recorded(
   })
 }
 
+/** Looking at what happened. */
 export const historyRequests = [
   request({
     name: 'history.list',

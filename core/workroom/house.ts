@@ -8,6 +8,7 @@ import { request } from './request.ts'
 import { makeSample } from './sample.ts'
 import { settingsOf } from './settings.ts'
 
+/** What the shell and the head of every screen ask first. */
 export const houseRequests = [
   request({
     name: 'workroom.describe',

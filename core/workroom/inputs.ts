@@ -8,6 +8,7 @@ import { WORKROOM_UNITS } from '../words/units.ts'
 
 /** Parts of inputs that several requests share. Plain JSON, so that each has a JSON Schema. */
 
+/** What requests take in common: each says its unit and its limits itself. */
 export const id = z.string().min(1).max(64).describe('id of a stored thing')
 export const revision = z.int().min(1).describe('the revision that was seen; an older one is refused')
 export const line = (most: number) => z.string().trim().max(most)
@@ -27,6 +28,7 @@ export const money = z
   .describe('whole minor units and ISO 4217 currency')
 export const finishPlan = z.enum(FINISH_PLAN_IDS).default('machineWhereHidden')
 
+/** Lengths as text are read in the `unit` beside them, and so is a standard deviation. */
 export const measures = z
   .record(
     z.string(),
@@ -37,11 +39,13 @@ export const measures = z
   )
   .describe('body dimensions by their ISO 8559-1 names')
 
+/** Values by the ids of the construction's choices; mm where one is a length. */
 export const choices = z
   .record(z.string(), z.union([z.number(), z.string(), z.boolean()]))
   .default({})
   .describe('choices of the construction; what is not given is worked out from the body')
 
+/** Asked of any garment; mm. */
 export const extras = z
   .strictObject({
     growthTucks: z
@@ -68,6 +72,7 @@ const placement = z.strictObject({
   angle: z.literal([0, 45, 90, 135, 180, 225, 270, 315]),
   flipped: z.boolean(),
 })
+/** How a garment is laid out; places and flaws in mm of washed cloth, from the near selvedge and the cut end. */
 export const layWish = z
   .strictObject({
     manner: z
@@ -87,6 +92,7 @@ export const layWish = z
   .describe('how the cloth is laid out')
 
 const basisPoints = z.int().min(0).max(10_000)
+/** What else is asked of a garment: money in minor units, lengths mm or text, times minutes or text. */
 export const priceWish = z
   .strictObject({
     rush: basisPoints.optional().describe('on top, basis points'),
@@ -112,11 +118,13 @@ export const time = z
   .union([z.number().positive().max(10_000), line(40)])
   .describe('minutes, or a text such as "1 h 20"')
 
+/** Ids of cloths by what is cut from them; from the garment's own where none is named. */
 export const otherClothIds = z
   .strictObject({ lining: id.optional(), interlining: id.optional(), facing: id.optional() })
   .default({})
   .describe('cloths of their own for what is not cut from the garment’s')
 
+/** The fields of a cloth, for one of the book as for one that is only asked about. */
 export const clothFields = {
   name: named.default('cloth'),
   fibre: line(80).default(''),

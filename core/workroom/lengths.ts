@@ -5,6 +5,7 @@ import * as inputs from './inputs.ts'
 import { request } from './request.ts'
 import { settingsOf } from './settings.ts'
 
+/** Reading and printing of lengths, for shells that do not do it themselves. */
 export const lengthRequests = [
   request({
     name: 'length.read',

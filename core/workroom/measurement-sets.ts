@@ -43,6 +43,7 @@ const taking = {
     .describe('posture, uneven shoulders, hair, what movement is needed, allergies'),
 }
 
+/** The measures of clients, and sizes to make for stock. */
 export const measurementSetRequests = [
   request({
     name: 'stockSize.add',

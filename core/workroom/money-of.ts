@@ -17,11 +17,13 @@ import { settingsOf } from './settings.ts'
 /** Days after which what is due is asked for again (common practice). */
 const REMIND_AFTER = 14
 
+/** A stored payment as reckoning takes it. */
 export const paymentOf = ({ id, day, kind, amountMinor, currency, method, due }: PaymentRow): Payment => ({
   ...{ id, day, kind, method: method as Payment['method'], for: due },
   amount: { minor: amountMinor, currency },
 })
 
+/** What the customer agreed to pay for a commission, tax and all. */
 export const agreedOn = ({ agreedMinor, currency }: CommissionRow) => ({ minor: agreedMinor, currency })
 
 /** The parts in which a commission is paid: those of its quote, spread anew where the customer took an option. */

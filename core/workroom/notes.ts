@@ -28,6 +28,7 @@ const seen = z.strictObject({ id: inputs.id, revision: inputs.revision })
 const kind = z.enum(['note', 'message'])
 const base64 = z.string().max(20_000_000)
 
+/** Notes, messages and pictures of a commission. */
 export const noteRequests = [
   request({
     name: 'notes.list',

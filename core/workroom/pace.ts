@@ -6,6 +6,7 @@ import { lastLesson, latestTimes, stepsById, type TimeEntry } from '../store/tim
 import type { Context } from './request.ts'
 import { settingsOf, today } from './settings.ts'
 
+/** What the workroom's logged times have taught. */
 export type Known = {
   learnt: Learnt
   /** Every logged time that taught, with what was thought of it. */
@@ -39,6 +40,7 @@ export function knownPace(context: Context): Known {
   return known
 }
 
+/** How fast the workroom works, by which all hours are reckoned. */
 export const paceOf = (context: Context) => knownPace(context).learnt.pace
 
 /** A stored time as the learning takes it. */

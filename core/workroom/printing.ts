@@ -9,6 +9,7 @@ import type { Context } from './request.ts'
 import { settingsOf } from './settings.ts'
 import { takenOutFile } from './taken-out.ts'
 
+/** What is written down of a paper before it has a file; `name` is that of the file, without its ending. */
 export type Paper = { kind: DocumentKind; quoteId: string; garmentId: string | null; name: string }
 
 /** Prints a paper of a quote and keeps it. */
@@ -67,6 +68,7 @@ export function keptDrawing(paper: Paper, svg: string, context: Context) {
 
 type Short = Pick<DocumentRow, 'id' | 'name' | 'hash' | 'pages' | 'bytes'> & { kind: string }
 
+/** What a shell is told of a stored paper. */
 export const inShort = ({ id, kind, name, hash, pages, bytes }: Short) => ({
   id,
   kind,

@@ -46,6 +46,7 @@ const line = z.strictObject({
     .default([])
     .describe('other ways of making it, for the client to pick from'),
 })
+/** A quote as it is asked for; a change to accepted work is asked for in the same way. */
 export const order = z.strictObject({
   customerId: inputs.id.describe('client who pays'),
   lines: z.array(line).min(1).max(40),
@@ -59,6 +60,7 @@ export const order = z.strictObject({
 })
 type Line = z.output<typeof line>
 
+/** Quotes: reckoning and saving them, and what becomes of them. */
 export const quoteRequests = [
   request({
     name: 'quote.save',

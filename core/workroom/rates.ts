@@ -22,6 +22,7 @@ const DOUBTFUL = 0.5
 /** A time is a point on a kind's picture when at least this part of it was that kind of work. */
 const MOSTLY = 0.6
 
+/** How long work takes: what is standard, what was learnt, and what the maker sets herself. */
 export const rateRequests = [
   request({
     name: 'rates.list',

@@ -12,6 +12,7 @@ import { request } from './request.ts'
 /** So many entries of the history are looked at for each kind: one evening ticks many steps of one garment. */
 const LOOKED_AT = 60
 
+/** What was worked on last. */
 export const recentRequests = [
   request({
     name: 'recent.list',

@@ -27,6 +27,7 @@ import { ledgerOf, lengthAt, shown, wrote } from './stock.ts'
 
 const byId = z.strictObject({ id: inputs.id })
 
+/** What is left of cloth, kept or used up. */
 export const remnantRequests = [
   request({
     name: 'remnants.offered',

@@ -3,6 +3,7 @@ import type { Places, Strip } from '../lay/strip.ts'
 import type { Manner } from '../lay/types.ts'
 import type { Store } from '../store/open.ts'
 
+/** How long to look for a shorter lay; the same seed gives the same one where the clock does not end it. */
 export type LaySearchLimits = {
   seconds: number
   seed: number
@@ -45,6 +46,7 @@ export type Context = {
  */
 export type Kind = 'query' | 'command' | 'job'
 
+/** One entry of the request table. */
 export type Request<Name extends string = string, Input extends z.ZodType = z.ZodType, Output = unknown> = {
   name: Name
   kind: Kind

@@ -9,6 +9,7 @@ export const LETTERHEAD = {
   phone: '01632 960 118',
 }
 
+/** Whom the sample workroom sews for, with measures as they were typed. */
 export const CLIENTS = [
   {
     name: 'Þórunn Vale',
@@ -102,6 +103,7 @@ export const CLIENTS = [
   },
 ] as const
 
+/** What it cuts from: mm, shrinkages in parts of one, a metre's price in minor units. */
 export const CLOTHS = [
   {
     name: 'White linen, plain weave',

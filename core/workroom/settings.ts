@@ -40,6 +40,7 @@ export function readerOf(context: Pick<Context, 'store'>): Reader {
   return readerIn(settingsOf(context).letterhead)
 }
 
+/** The settings of the workroom. */
 export const settingsRequests = [
   request({
     name: 'settings.get',

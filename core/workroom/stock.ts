@@ -181,6 +181,7 @@ const knownOf = ({ id, clothId, parentId, priceMinor, currency }: StockRow) => (
   ...(parentId === null ? {} : { parent: parentId }),
 })
 
+/** What happened to a length, in order; nothing where there is no such length. */
 export const ledgerOf = (id: string, { store: { db } }: Context): Move[] => movesOf(db, [id]).get(id) ?? []
 
 const shownOf = ({ length, free, reserved, washed, reservedFor, usedBy, used }: ClothLength) => ({
@@ -189,9 +190,11 @@ const shownOf = ({ length, free, reserved, washed, reservedFor, usedBy, used }: 
   usedBy: usedBy.map(({ garmentId, mm }) => ({ garmentId, mm })),
 })
 
+/** A length as it stands, mm. @throws Refusal when there is none of that id */
 export const lengthAt = (id: string, context: Context): ClothLength =>
   clothLength(knownOf(getLength(context.store.db, id)), ledgerOf(id, context))
 
+/** A length as requests answer with it, mm. @throws Refusal when there is none of that id */
 export const shown = (id: string, context: Context) => ({
   ...getLength(context.store.db, id),
   ...shownOf(lengthAt(id, context)),

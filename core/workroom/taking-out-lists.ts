@@ -25,6 +25,7 @@ import type { Context } from './request.ts'
 import { readerOf, settingsOf } from './settings.ts'
 import { lengthsIn } from './stock.ts'
 
+/** What may be taken out as a table. */
 export const LISTS = [
   ...(['clients', 'measures', 'cloths', 'lengths', 'remnants', 'supplies'] as const),
   ...(['quotes', 'commissions', 'steps', 'times', 'payments', 'invoices'] as const),

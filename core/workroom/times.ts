@@ -88,6 +88,7 @@ export const timeRequests = [
   }),
 ]
 
+/** A time as it was given, in minutes. @throws Refusal at `minutes` when it cannot be read */
 export const minutesIn = (given: z.output<typeof inputs.time>): number =>
   typeof given === 'number' ? given : refusingAt('minutes', () => readMinutes(given))
 

@@ -23,6 +23,7 @@ const CLOSED = 20
 /** So many steps are named as next. */
 const NEXT = 6
 
+/** What the day begins with. */
 export const todayRequests = [
   request({
     name: 'today.show',

@@ -24,6 +24,7 @@ type Asked = {
   stages: ReadonlyMap<string, readonly Pick<StageState, 'stage' | 'done'>[]>
 }
 
+/** Work that still waits for its first cut. */
 export type Uncut = {
   uncut: GarmentRow[]
   quoted: QuotedGarments

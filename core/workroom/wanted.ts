@@ -86,6 +86,7 @@ type BodyAsked = {
   unit?: z.output<typeof inputs.unit> | undefined
 }
 
+/** A draft without lay or price. @throws Refusal when construction, body, choices or extras do not make one */
 export function draftFor(
   input: BodyAsked & {
     construction: string

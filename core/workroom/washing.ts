@@ -15,6 +15,7 @@ import * as inputs from './inputs.ts'
 import { request } from './request.ts'
 import { settingsOf } from './settings.ts'
 
+/** Cloth as it comes out of the wash. */
 export const washingRequests = [
   request({
     name: 'garment.washed',

@@ -40,6 +40,7 @@ const subscribe = (hear: () => void) => {
   return () => removeEventListener('hashchange', hear)
 }
 
+/** The place by the window's address, which the screen follows wherever it goes. */
 export function usePlace(): Place {
   const hash = useSyncExternalStore(subscribe, () => location.hash)
   const [path = '', query = ''] = hash.replace(/^#\/?/, '').split('?')
@@ -47,9 +48,11 @@ export function usePlace(): Place {
   return { room, id, query: new URLSearchParams(query) }
 }
 
+/** What a link to a place says. */
 export const addressOf = (room: string, id?: string, query?: Record<string, string>): string =>
   `#/${room}${id === undefined ? '' : `/${id}`}${query === undefined ? '' : `?${new URLSearchParams(query)}`}`
 
+/** Goes to a place by a new entry in the window's history. */
 export function goTo(room: string, id?: string, query?: Record<string, string>): void {
   location.hash = addressOf(room, id, query)
 }

@@ -51,6 +51,7 @@ export function HouseProvider({ workroom, first, children }: Props) {
   )
 }
 
+/** The workroom and its reader, for any screen. @throws Error outside of what gives them */
 export function useHouse(): House {
   const house = useContext(HouseContext)
   if (house === undefined) throw new Error('outside the house')
@@ -80,6 +81,7 @@ export function useTell() {
   )
 }
 
+/** What a query came to: no value while it is on its way, and the sentence that refused it if one did. */
 export type Loaded<T> = { value: T | undefined; refused: string | undefined; reload: () => void }
 
 /** Asks a query when the screen opens and when its payload changes; `reload` asks again. */
@@ -108,8 +110,10 @@ export function useQuery<N extends RequestName>(name: N, payload: InputOf<N>): L
   return { value, refused, reload }
 }
 
+/** What to show of whatever was thrown: a refusal's own sentence. */
 export const sentenceOf = (error: unknown): string => (error instanceof Error ? error.message : String(error))
 
+/** How a deed is going; `field` is where what was refused stands in a form. */
 export type Doing = {
   busy: boolean
   refused: { message: string; field: string | undefined } | undefined

@@ -7,6 +7,7 @@ import { AccountHead } from './account-head.tsx'
 import { type Followed, stepsWithoutTime, type Time, useGarmentNames } from './logged.ts'
 import { Took } from './took.tsx'
 
+/** Quoted against actual of a commission, and of one garment: money in minor units, cloth mm, times minutes. */
 export type Accounts = OutputOf<'commission.account'>
 export type GarmentAccount = Accounts['garments'][number]
 type Figure<T> = { quoted: T; actual: T | null }

@@ -10,6 +10,7 @@ import { Book, Move, TakeOff } from './fitting-forms.tsx'
 import { type Followed, useGarmentNames } from './logged.ts'
 import { MeasureAnew } from './measure-anew.tsx'
 
+/** A fitting, with the minutes it added. */
 export type Fitting = OutputOf<'fittings.list'>['fittings'][number]
 
 type Props = { commission: Followed; onChanged: () => void }

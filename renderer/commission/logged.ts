@@ -2,6 +2,7 @@ import { say } from '../../core/words/say.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { useHouse, useTell } from '../workroom.tsx'
 
+/** A commission as it is followed, one of its garments, and a time logged for it; minutes. */
 export type Followed = OutputOf<'commission.get'>['commission']
 export type Garment = Followed['garments'][number]
 export type Time = OutputOf<'times.list'>['times'][number]

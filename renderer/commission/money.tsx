@@ -11,6 +11,7 @@ import { Invoices } from './invoices.tsx'
 import type { Followed } from './logged.ts'
 import { Payments } from './payments.tsx'
 
+/** How the money of a commission stands: minor units, with what is due by when. */
 export type MoneyOf = OutputOf<'money.of'>
 
 type Props = { commission: Followed; money: Loaded<MoneyOf> }

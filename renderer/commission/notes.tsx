@@ -7,6 +7,7 @@ import { todayHere } from '../parts/today.ts'
 import { useTyped } from '../parts/typed.ts'
 import { type Loaded, useHouse, useTell } from '../workroom.tsx'
 
+/** Notes and pictures of a commission, oldest first. */
 export type Kept = OutputOf<'notes.list'>
 type Note = Kept['notes'][number]
 type Props = { commissionId: string; kept: Loaded<Kept> }

@@ -3,6 +3,7 @@ import type { InputOf, OutputOf } from '../../core/workroom.ts'
 import { useDoing, useHouse } from '../workroom.tsx'
 import type { Followed, Garment } from './logged.ts'
 
+/** A stage of the work by its id. */
 export type Stage = Garment['stages'][number]['stage']
 /** What is ticked: one step, or all of a stage. */
 export type Act = { stage: Stage; stepId?: string; name: string }

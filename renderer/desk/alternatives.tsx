@@ -10,6 +10,7 @@ import { Refusal } from '../parts/refusal.tsx'
 import { Tick } from '../parts/tick.tsx'
 import { useDoing, useHouse, useTell } from '../workroom.tsx'
 
+/** In what an option differs from the garment on the desk. */
 export type Variation = NonNullable<NonNullable<InputOf<'quote.save'>['lines'][number]['options']>[number]>
 type Asked = InputOf<'garment.alternatives'>
 type Row = OutputOf<'garment.alternatives'>['alternatives'][number]

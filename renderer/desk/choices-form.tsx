@@ -6,6 +6,7 @@ import { SelectField, TextField } from '../parts/field.tsx'
 import { useHouse, useTell } from '../workroom.tsx'
 
 type Value = number | string | boolean
+/** Choices that the maker made, by their ids, lengths in mm; what is not in it is worked out from the body. */
 export type Chosen = Record<string, Value>
 type Construction = OutputOf<'construction.describe'>
 type Choice = Construction['choices'][number]

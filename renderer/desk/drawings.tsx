@@ -12,6 +12,7 @@ import type { Estimate } from './use-estimate.ts'
 /** Pieces of a garment share one scale: the largest lies about this high on the screen, mm. */
 const PIECE_HEIGHT = 56
 
+/** The pieces, all to one scale, with a table of what they show. */
 export const PieceDrawings = memo(({ draft }: { draft: Estimate['draft'] }) => {
   const { reader } = useHouse()
   const tell = useTell()

@@ -7,6 +7,7 @@ import { Tick } from '../parts/tick.tsx'
 import { useHouse, useTell } from '../workroom.tsx'
 import type { Estimate } from './use-estimate.ts'
 
+/** What is asked besides the choices; mm. */
 export type Extras = NonNullable<InputOf<'garment.estimate'>['extras']>
 type Props = { estimate: Estimate | undefined; extras: Extras; onChange: (extras: Extras) => void }
 

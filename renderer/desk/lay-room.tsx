@@ -20,6 +20,7 @@ const LAY_LENGTH = 205
 const STEP = 1.5
 const MANNERS: Manner[] = ['single', 'doubled', 'torn']
 
+/** A garment as a search for its lay wants to know it. */
 export type Asked = Omit<InputOf<'lay.best'>, 'lay' | 'seconds' | 'seed'>
 type Props = { estimate: Estimate; table: LayTable; asked: Asked }
 

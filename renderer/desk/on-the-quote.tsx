@@ -3,6 +3,7 @@ import type { InputOf } from '../../core/workroom.ts'
 import { Button } from '../parts/button.tsx'
 import { useTell } from '../workroom.tsx'
 
+/** A line as it will be sent when the quote is saved. */
 export type Line = InputOf<'quote.save'>['lines'][number]
 /** Garments that are on the quote already, beside the one on the desk. */
 export type Basket = { key: number; line: Line; garment: string; wearer: string; total: Money }[]

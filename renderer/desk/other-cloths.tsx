@@ -4,6 +4,7 @@ import type { Estimate } from './use-estimate.ts'
 
 const OTHER_ROLES = ['lining', 'interlining', 'facing'] as const
 type OtherRole = (typeof OTHER_ROLES)[number]
+/** Ids of cloths by what is cut from them. */
 export type OtherCloths = Partial<Record<OtherRole, string>>
 
 type Props = {

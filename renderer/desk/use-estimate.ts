@@ -3,6 +3,7 @@ import type { InputOf, OutputOf } from '../../core/workroom.ts'
 import { Refused } from '../bridge/ask.ts'
 import { sentenceOf, useHouse } from '../workroom.tsx'
 
+/** What a garment comes to: its draft, lay, sewing and price. */
 export type Estimate = OutputOf<'garment.estimate'>
 type Wanted = InputOf<'garment.estimate'>
 

@@ -4,8 +4,10 @@ import { useHalfFilled } from '../parts/kept.tsx'
 import { type Doing, useDoing, useHouse } from '../workroom.tsx'
 
 type Asked = Omit<InputOf<'lay.best'>, 'lay' | 'seconds' | 'seed'>
+/** How a lay is asked for; its parts below, flaws and places in mm of washed cloth. */
 export type LayWish = NonNullable<InputOf<'lay.best'>['lay']>
 type Lay = OutputOf<'lay.best'>['lay']
+/** How the cloth lies, ground no piece may cover, and where a copy lies. */
 export type Manner = NonNullable<LayWish['manner']>
 export type Flaw = NonNullable<LayWish['flaws']>[number]
 export type Placement = NonNullable<LayWish['placements']>[number]
@@ -13,6 +15,7 @@ export type Placement = NonNullable<LayWish['placements']>[number]
 /** The running search: how far it is, and the best lay so far. */
 type Running = { done: number; best?: Lay }
 
+/** A lay that is being worked on: how it is wished for, and what changes that. */
 export type LayTable = {
   /** How the garment is to be laid out at present. */
   wish: LayWish

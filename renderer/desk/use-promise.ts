@@ -2,6 +2,7 @@ import { useEffect, useState } from 'react'
 import type { InputOf, OutputOf } from '../../core/workroom.ts'
 import { useHouse } from '../workroom.tsx'
 
+/** By which day a garment would be done if it were accepted now. */
 export type Promised = {
   /** Nothing until it was asked for the first time; its day is null where it would never be done. */
   readyBy: OutputOf<'garment.promise'> | undefined

@@ -10,6 +10,7 @@ import { useUndoing } from '../undo/undoing.tsx'
 import { useHouse, useTell } from '../workroom.tsx'
 import { matched } from './matching.ts'
 
+/** Something of the book that was found by its words. */
 export type Hit = OutputOf<'search.find'>['hits'][number]
 /** One line of what is offered: a way to go, or something to be done. */
 export type Offer = {
@@ -85,6 +86,7 @@ export function usePlainDeeds(): Offer[] {
 /** What can be done with something that was found. */
 export type DeedOn = { kind: Hit['kind']; called: string; on: (hit: Hit) => Promise<Offer[]> }
 
+/** All that can be done with something that was found, each for the kinds of things it suits. */
 export function useDeedsOn(): DeedOn[] {
   const { workroom } = useHouse()
   const tell = useTell()

@@ -9,6 +9,7 @@ const MOST = 8
 /** With so many of what was found something is offered to be done. */
 const MOST_ON = 3
 
+/** What is offered for a text, in the order in which it stands. */
 export type Offers = {
   /** The text they are for; empty, they are what was changed lately. */
   text: string

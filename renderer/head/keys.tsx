@@ -19,6 +19,7 @@ export function useKeyNames() {
 /** Tells the key of a link or field to whoever hears the screen. */
 export const heardKey = (name: KeyName) => ({ 'aria-keyshortcuts': ariaKey(name, mac) })
 
+/** What keys do here; one without a deed is left to the browser. */
 export type Deeds = Partial<Record<KeyName, () => void>>
 
 /** Hears the keys of the planner wherever she is, and does what stands for them. */

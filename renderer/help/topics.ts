@@ -6,6 +6,7 @@ const SOURCES: Partial<Record<ExplainedWord, PhraseCode>> = {
   gathers: 'help.source.workwoman',
   hems: 'help.source.dillmont',
 }
+/** Names the book a word is explained from; undefined where it is common practice. */
 export const sourceOf = (word: ExplainedWord): PhraseCode | undefined => SOURCES[word]
 
 /** Which word of the trade a choice of a construction is about. */
@@ -45,6 +46,7 @@ const CHOICES: Record<string, ExplainedWord> = {
   faceHem: 'hems',
   sweep: 'sweep',
 }
+/** Undefined where a choice needs no explaining. */
 export const wordOfChoice = (choice: string): ExplainedWord | undefined =>
   Object.hasOwn(CHOICES, choice) ? CHOICES[choice] : undefined
 
@@ -74,5 +76,6 @@ const STEPS: Record<string, ExplainedWord> = {
   edges: 'hems',
   growthTucks: 'tucks',
 }
+/** Undefined where a step needs no explaining. */
 export const wordOfStep = (step: string): ExplainedWord | undefined =>
   Object.hasOwn(STEPS, step) ? STEPS[step] : undefined

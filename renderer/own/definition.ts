@@ -8,6 +8,7 @@ export type Edge = Definition['hems'][number]['edges'][number]
 export type Tried = OutputOf<'ownConstruction.try'>
 export type Shapes = OutputOf<'ownConstruction.shapes'>['shapes']
 
+/** Whether two edges are the same one of the same copy. */
 export const sameEdge = (a: Edge, b: Edge): boolean =>
   a.piece === b.piece && a.copy === b.copy && a.edge === b.edge
 

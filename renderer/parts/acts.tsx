@@ -7,6 +7,7 @@ import { Button } from './button.tsx'
 import { KeptApart, useForgetAll, useHalfFilledIn } from './kept.tsx'
 import { Refusal } from './refusal.tsx'
 
+/** One of several things that can be done with an entry; `form` stands open until it calls `close`. */
 export type Act = {
   id: string
   words: string

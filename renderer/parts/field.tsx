@@ -54,6 +54,7 @@ type TextProps = Shared & {
   onFocus?: () => void
 }
 
+/** One line of text; of type `date` a day, `YYYY-MM-DD`, and empty while there is none. */
 export function TextField({
   value,
   onChange,
@@ -128,6 +129,7 @@ type SelectProps = Shared & {
   options: readonly { id: string; name: string }[]
 }
 
+/** One of a few, each by its name; `value` is the id of what is picked. */
 export function SelectField({ value, onChange, options, ...shared }: SelectProps) {
   return (
     <Frame {...shared}>

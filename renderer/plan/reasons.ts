@@ -2,6 +2,7 @@ import { say } from '../../core/words/say.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { useHouse, useTell } from '../workroom.tsx'
 
+/** A commission in the plan: when it will be done by what odds, and why not sooner. */
 export type Planned = OutputOf<'plan.show'>['commissions'][number]
 
 /** By when a commission is to be done, if anybody has said. */

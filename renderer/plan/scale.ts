@@ -2,6 +2,7 @@ import { dayNumber } from '../../core/words/dates.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { dueOf, type Planned } from './reasons.ts'
 
+/** A week of the plan, minutes. */
 export type Week = OutputOf<'plan.show'>['weeks'][number]
 
 /** The picture's own measures; it is drawn as wide as the page lets it. */
@@ -12,6 +13,7 @@ const RIGHT = WIDTH - 14
 const FEWEST = 6
 const MOST = 26
 
+/** Where days lie in the picture of the weeks, in its own measures; `monday` is the day's number. */
 export type Scale = {
   /** Whole weeks from the first day of this one. */
   weeks: number

@@ -11,6 +11,7 @@ export function WhatIf({ quoteId }: { quoteId: string }) {
   return value === undefined ? <Refusal sentence={refused} /> : <WouldDo {...value} />
 }
 
+/** Says when work would be done, and what it would put off. */
 export function WouldDo({ promise, changed }: Pick<OutputOf<'plan.whatIf'>, 'promise' | 'changed'>) {
   const tell = useTell()
   return (

@@ -54,6 +54,7 @@ export function fetchRooms(): void {
   }, AFTER_FIRST)
 }
 
+/** The rooms that no first screen needs: neither today, the desk nor the beginning. */
 export const Bin = later(async () => (await import('./bin.tsx')).Bin)
 export const Books = later(async () => (await import('./books.tsx')).Books)
 export const Client = later(async () => (await import('./client.tsx')).Client)

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'react'
 import type { InputOf, OutputOf } from '../../core/workroom.ts'
 import { useHouse } from '../workroom.tsx'
 
+/** What is doubted of a set of measures, each doubt with its sentence; and whether it is of somebody grown. */
 export type Checked = OutputOf<'measures.check'>
 
 /** A set is looked at again when nothing was typed for so long, ms. */

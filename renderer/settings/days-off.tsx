@@ -7,8 +7,9 @@ import { Refusal } from '../parts/refusal.tsx'
 import { useDoing, useHouse, useTell } from '../workroom.tsx'
 import { type Absence, isUnentered, type Person } from './person.ts'
 
-/** Days without work, of one or of everyone: those written down, and the way to write down more. */
 type Props = { people: readonly Person[]; away: readonly Absence[]; onChanged: () => void }
+
+/** Days without work, of one or of everyone: those written down, and the way to write down more. */
 export function DaysOff({ people, away, onChanged }: Props) {
   const tell = useTell()
   return (

@@ -7,10 +7,12 @@ import type { WorkroomUnit } from '../../core/words/units.ts'
 import type { InputOf, OutputOf } from '../../core/workroom.ts'
 import { amountOf, amountText, basisPointsOf, numberOf } from '../parts/amount.ts'
 
+/** The settings as they are stored: money in minor units, parts in basis points, lengths mm. */
 export type Settings = OutputOf<'settings.get'>['settings']
 /** What is usual where nothing is set. */
 export type Usual = OutputOf<'settings.get'>['usual']
 type Changes = InputOf<'settings.set'>['changes']
+/** Kinds of labour that have a rate, in the order of the form. */
 export const SKILLS = ['handSewing', 'machineSewing', 'cutting', 'pressing', 'fitting', 'attending'] as const
 
 /** A thread as it stands in the form. */
@@ -42,6 +44,7 @@ export type Form = {
   wrongAt: (place: string) => string | undefined
 }
 
+/** Settings as they stand in the fields: amounts and lengths as one would type them, parts as per cent. */
 export function written(settings: Settings): Typed {
   const { letterhead, rates, validityDays, notionStock = {}, threadStock, otherThreads, yearly } = settings
   const { currency } = rates

@@ -1,6 +1,7 @@
 import { readMinutes } from '../../core/words/time.ts'
 import type { InputOf, OutputOf } from '../../core/workroom.ts'
 
+/** Who works here, minutes a day; days off; a person as she is sent; and a kind of work somebody may do. */
 export type Person = OutputOf<'people.list'>['people'][number]
 export type Absence = OutputOf<'people.list'>['away'][number]
 export type Given = Required<InputOf<'person.add'>>

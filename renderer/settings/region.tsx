@@ -5,6 +5,7 @@ import { numberFormat } from '../../core/words/number-format.ts'
 import { SelectField } from '../parts/field.tsx'
 import { useHouse, useTell } from '../workroom.tsx'
 
+/** What the planner speaks; `region` is an ISO 3166-1 code of two letters. */
 export type Tongue = { language: Language; region: string }
 
 /** A language by its own name, for who cannot read the one that is set. */

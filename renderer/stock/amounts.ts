@@ -2,6 +2,7 @@ import type { OutputOf } from '../../core/workroom.ts'
 import type { useTell } from '../workroom.tsx'
 
 type Tell = ReturnType<typeof useTell>
+/** A thread or notion of the drawer, and a line of the shopping list; each counted as it is sold. */
 export type Supply = OutputOf<'supplies.list'>['supplies'][number]
 export type Item = OutputOf<'shopping.list'>['suppliers'][number]['items'][number]
 /** How a thing is counted; cloth, which is none of these, by its length. */

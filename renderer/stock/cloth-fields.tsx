@@ -12,6 +12,7 @@ const EMPTY = {
   ...{ name: '', fibre: '', width: '', price: '', increment: '', warp: '5', weft: '3' },
   ...{ charged: 'bought', supplier: '', leadDays: '7' },
 }
+/** A cloth as typed: shrinkages in per cent, lengths and price in the maker's own manner. */
 export type ClothTexts = typeof EMPTY
 type Given = InputOf<'cloth.add'>
 

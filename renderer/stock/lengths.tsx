@@ -8,6 +8,7 @@ import { useHouse, useQuery, useTell } from '../workroom.tsx'
 import { AddLength } from './add-length.tsx'
 import { LengthEntry } from './length-entry.tsx'
 
+/** A length in stock and what is free of it, and a cloth of the book; mm. */
 export type Length = OutputOf<'stock.list'>['lengths'][number]
 export type Cloth = OutputOf<'cloths.list'>['cloths'][number]
 

@@ -1,6 +1,7 @@
 import type { OutputOf } from '../../core/workroom.ts'
 import type { Garment } from '../commission/logged.ts'
 
+/** What is needed at the cutting table for a garment, and one of its pieces, mm; each piece stands there once. */
 export type AtTable = OutputOf<'garment.table'>
 export type TablePiece = AtTable['pieces'][number]
 type Step = Garment['steps'][number]

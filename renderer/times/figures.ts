@@ -1,6 +1,7 @@
 import { numberFormat } from '../../core/words/number-format.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 
+/** How long a kind of work takes, minutes for one unit, and a logged time that is thought wrong. */
 export type Rate = OutputOf<'rates.list'>['rates'][number]
 export type Doubtful = OutputOf<'rates.list'>['doubtful'][number]
 

@@ -3,6 +3,7 @@ import { say } from '../../core/words/say.ts'
 import type { InputOf, OutputOf } from '../../core/workroom.ts'
 import { useHouse, useQuery, useTell } from '../workroom.tsx'
 
+/** The timer that runs, on which steps and since when. */
 export type RunningTimer = NonNullable<OutputOf<'timer.get'>['timer']>
 type On = InputOf<'timer.start'>
 type Running = {
@@ -61,6 +62,7 @@ export function TimerProvider({ children }: { children: ReactNode }) {
   return <RunningContext value={{ timer, said, start, stop, drop }}>{children}</RunningContext>
 }
 
+/** The timer, for any screen. @throws Error outside of what gives it */
 export function useRunning(): Running {
   const running = useContext(RunningContext)
   if (running === undefined) throw new Error('no timer here')

@@ -90,6 +90,7 @@ export function UndoProvider({ children }: { children: ReactNode }) {
   return <UndoingContext value={{ last: what, said, busy, undo, turn, forget }}>{children}</UndoingContext>
 }
 
+/** What can be taken back, for any screen. @throws Error outside of what gives it */
 export function useUndoing(): Undoing {
   const undoing = useContext(UndoingContext)
   if (undoing === undefined) throw new Error('nothing is undone here')

@@ -11,12 +11,14 @@ export type Way = {
   back: (did: { given: never; answer: never; before: never }) => readonly Step[]
 }
 
+/** A way back that follows from what was given and answered; the name is there only for its types. */
 export const way = <N extends RequestName>(
   _name: N,
   back: (did: Did<N, undefined>) => readonly Step[],
 ): Way => ({
   back: back as Way['back'],
 })
+/** A way back for which something has to be looked up before the request runs. */
 export const wayFrom = <N extends RequestName, B>(
   _name: N,
   before: (given: InputOf<N>, ask: Ask) => Promise<B>,

@@ -1,6 +1,7 @@
 import { resolve } from 'node:path'
 import type { Configuration } from 'electron-builder'
 
+/** Where the project lies, by a whole path. */
 export const root = resolve(import.meta.dirname, '..')
 /** What goes into the archive, put together by `package-stage.ts`. */
 export const STAGED = resolve(root, 'dist/package')

@@ -10,6 +10,7 @@ import type { MeasureId } from '../core/measure/vocabulary.ts'
  */
 const FILES = { women: 'ansur2-female.csv', men: 'ansur2-male.csv' } as const
 
+/** Where the files of the survey are looked for, and whether they are there. */
 export const surveyFolder = resolve(
   process.env.ELLWAND_DATA ?? resolve(import.meta.dirname, '../../shared/data'),
   'bodies',

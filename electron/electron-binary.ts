@@ -25,6 +25,7 @@ export function electronBinary(modules: string, environment: NodeJS.ProcessEnv):
   return binaryIn(modules, environment)
 }
 
+/** The binary that is there already; undefined where the package is missing, or came without it. */
 export function binaryIn(
   modules: string,
   { ELECTRON_OVERRIDE_DIST_PATH }: NodeJS.ProcessEnv,

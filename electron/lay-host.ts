@@ -4,6 +4,7 @@ import type { LaySearched, LaySearchLimits, Manner, Places, Strip } from '../cor
 import type { FromLay, LayTask } from './lay-messages.ts'
 import { threadCode } from './thread-code.ts'
 
+/** How a search goes on and when it ends; an aborted `signal` ends it with the best lay so far. */
 export type LayLimits = {
   threads: number
   seed: number

@@ -7,6 +7,10 @@ const MOST = 128_000
 /** Places told of one fault. */
 const PLACES = 8
 
+/**
+ * A log that is written to: `what` is one line of the planner's own words, and of `fault` only its kind and places are
+ * kept.
+ */
 export type Log = { file: string; note(what: string, fault?: unknown): void }
 
 /**

@@ -17,6 +17,7 @@ export type Papers = {
 /** What a program of the system is asked to open: nothing that it could run. */
 const SHOWN = ['.pdf', '.svg']
 
+/** Papers for one window. A dialog that is closed again is no refusal: nothing was saved, and that is the answer. */
 export function papersOf(store: StoreHost, window: BrowserWindow): Papers {
   let last: string | undefined
   const save = async (document: string): Promise<Answer> => {

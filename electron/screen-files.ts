@@ -25,6 +25,7 @@ const POLICY = [
   "frame-ancestors 'none'",
 ].join('; ')
 
+/** What every answer of the shell says of how its page may be used. */
 export const PAGE_HEADERS = {
   'Content-Security-Policy': POLICY,
   'X-Content-Type-Options': 'nosniff',

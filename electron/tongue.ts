@@ -19,6 +19,7 @@ export function speakTo(next: Reader): void {
   reader = next
 }
 
+/** Words of the shell itself, in menus and dialogs, to the reader it speaks to. */
 export const sayHere = (sentence: Phrase): string => say(sentence, reader)
 export const tellHere = (code: PhraseCode, params?: Record<string, PhraseValue>): string =>
   sayHere(phrase(code, params))

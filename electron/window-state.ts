@@ -3,6 +3,7 @@ import { readFileSync, renameSync, writeFileSync } from 'node:fs'
 /** Where a window is on the screens, in their own points. */
 export type Bounds = { x: number; y: number; width: number; height: number }
 
+/** A window as it is to open again; where no `bounds` are known it opens in the usual size. */
 export type WindowState = { bounds: Bounds | undefined; maximized: boolean }
 
 /** As narrow and as low as the planner can be used. */

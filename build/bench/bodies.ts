@@ -31,6 +31,7 @@ const SLOW_TO_GROW = [
 const girth = (name: string, stout: number): number =>
   SLOW_TO_GROW.includes(name) ? 1 + (stout - 1) / 4 : stout
 
+/** A body of middling size and grown, for timings that want only one. */
 export const middlingBody: Body = readBody(MIDDLING, 'mm')
 
 /**

@@ -3,6 +3,7 @@ import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
 import { parseSync } from 'oxc-parser'
 
+/** A file of the built screen and its length, bytes, as it is sent. */
 export type Load = { name: string; gzipped: number }
 
 /**

@@ -10,6 +10,7 @@ const MEASURES: Record<string, string> = {
   ...{ 'knee height': '45.5', 'calf girth': '36.2' },
 }
 
+/** What a quote took, and the heading of the page it ended on. */
 export type Quoted = Effort & { heading: string }
 
 /**

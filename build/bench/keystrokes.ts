@@ -9,6 +9,7 @@ import type { Locator, Page } from 'playwright-core'
  */
 const SECONDS = { key: 0.28, pointing: 1.1, homing: 0.4, mental: 1.35 } as const
 
+/** What a task takes a practised hand, in seconds by the model, and how often it does what. */
 export type Effort = { seconds: number; interactions: number } & Record<
   'keys' | 'pointings' | 'homings' | 'mentals',
   number

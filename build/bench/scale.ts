@@ -51,6 +51,7 @@ export async function fillStore(file: string): Promise<Made> {
   return made
 }
 
+/** Ids of what the sample has, for asking after some of them. */
 export type Made = {
   clients: string[]
   cloths: string[]

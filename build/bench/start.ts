@@ -64,6 +64,7 @@ async function scrolled(page: Page): Promise<number[]> {
   return frames
 }
 
+/** What a page holds after so many changes of the screen; `heap` in bytes. */
 export type Held = { changes: number; heap: number; nodes: number; listeners: number }
 
 /**

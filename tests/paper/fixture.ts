@@ -1,3 +1,7 @@
+/*
+ * This file is long because it is one quote in all its parts, pieces, lay, sewing and price, and each rests on the one
+ * before.
+ */
 import { totalsOf } from '../../core/draft/seams.ts'
 import type { Draft, Edge, Hem, Piece, Seam, Step } from '../../core/draft/types.ts'
 import { placePath } from '../../core/draw/placed.ts'

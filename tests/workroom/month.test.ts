@@ -1,3 +1,7 @@
+/*
+ * This file is long because it goes through whole days of a workroom, request by request, each time from the same
+ * beginning.
+ */
 import { describe, expect, test } from 'vitest'
 import { WOMAN } from '../support/bodies.ts'
 import { newStore, scratch, workroom } from '../support/store.ts'

@@ -81,7 +81,7 @@ export const settled = (
     Object.entries(values).flatMap(([id, value]) => (value === undefined ? [] : [[id, value]])),
   )
 
-/** Refuses two choices that say the same thing in two ways. */
+/** Refuses two choices that say the same thing in two ways. @throws Refusal at the second when both were given */
 export function refuseBoth(asked: Asked, one: string, other: string): void {
   if (asked[one] === undefined || asked[other] === undefined) return
   const params = {

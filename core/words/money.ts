@@ -80,6 +80,7 @@ export function roundMoney(amount: Money, step: number, direction: 'up' | 'down'
  * Splits an amount in proportion to integer weights so that the parts sum to the whole: each part is
  * rounded down and the minor units left over go to the largest remainders (Hamilton's method), the earlier
  * part first on a tie.
+ * @throws Refusal when all weights together are nothing
  */
 export function splitMoney(amount: Money, weights: readonly number[]): Money[] {
   const total = weights.reduce((sum, weight) => sum + BigInt(weight), 0n)

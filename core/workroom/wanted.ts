@@ -100,7 +100,10 @@ export function draftFor(
   return draftGarment(construction, bodyFor(input, context), input.choices, unit, input.extras)
 }
 
-/** The body given in the request, or that of a saved measurement set. */
+/**
+ * The body given in the request, or that of a saved measurement set.
+ * @throws Refusal when neither is given, there is no such set, or the measures make no body
+ */
 export function bodyFor({ measures, measurementSetId, unit }: BodyAsked, context: Context): Body {
   if (measurementSetId !== undefined)
     return bodyOfSet(getMeasurementSet(context.store.db, measurementSetId, 'measurementSetId'), context)
@@ -122,7 +125,10 @@ export const setInShort = ({ id, day, over, note, remarks, notes }: MeasurementS
 
 type ClothAsked = { cloth?: Parameters<typeof readCloth>[0] | undefined; clothId?: string | undefined }
 
-/** The cloth given in the request, or a saved one. */
+/**
+ * The cloth given in the request, or a saved one.
+ * @throws Refusal when neither is given, there is no such cloth, or what is given makes none
+ */
 export function clothFor({ cloth, clothId }: ClothAsked, context: Context) {
   if (clothId !== undefined) return clothOf(getCloth(context.store.db, clothId, 'clothId'))
   if (cloth === undefined) throw new Refusal(phrase('refusal.request.noCloth'), 'cloth')

@@ -57,7 +57,10 @@ export function tryOwn(own: OwnConstruction, id: string, body: Body): Tried {
   return { faults, pieces, draft: draftOf(own, id, body, pieces) }
 }
 
-/** A construction of her own as the rest of the planner takes one. */
+/**
+ * A construction of her own as the rest of the planner takes one.
+ * @throws Refusal, from `draft`, with the first of its faults on that body
+ */
 export function constructionFrom(own: OwnConstruction, id: string): Construction {
   const required = measuresIn(own).map(standsFor)
   return {

@@ -16,13 +16,16 @@ type Ask = { day: Day; garmentId: string; mm: number }
  * was given stays as it was. No act leaves less than nothing, or the same cloth promised twice.
  */
 
-/** A length was bought. It comes in once: more of the same cloth is a length of its own, for it is not one piece. */
+/**
+ * A length was bought. It comes in once: more of the same cloth is a length of its own, for it is not one piece.
+ * @throws Refusal when it came in already, or has no size that cloth has
+ */
 export function comeIn(moves: readonly Move[], act: Size): Came {
   if (moves.length > 0) throw new Refusal(phrase('refusal.stock.alreadyIn'))
   return { kind: 'came', ...size(act) }
 }
 
-/** Promises part of what is free to a garment. */
+/** Promises part of what is free to a garment. @throws Refusal when it has not come in, or less of it is free */
 export function reserve(moves: readonly Move[], act: Ask): ForGarment {
   const { free } = standing(moves)
   const move = asked('reserved', act)
@@ -31,7 +34,10 @@ export function reserve(moves: readonly Move[], act: Ask): ForGarment {
   return move
 }
 
-/** Lets go of what was promised to a garment, or of a part of it. */
+/**
+ * Lets go of what was promised to a garment, or of a part of it.
+ * @throws Refusal when nothing of it, or less, is promised to the garment
+ */
 export function release(moves: readonly Move[], act: Ask): ForGarment {
   const held = heldFor(standing(moves), act.garmentId)
   const move = asked('released', act)
@@ -46,7 +52,10 @@ export function cancel(moves: readonly Move[], { day, garmentId }: Omit<Ask, 'mm
   return mm === 0 ? undefined : release(moves, { day, garmentId, mm })
 }
 
-/** Cuts for a garment from what was promised to it. Whatever of the promise is not cut stays promised. */
+/**
+ * Cuts for a garment from what was promised to it. Whatever of the promise is not cut stays promised.
+ * @throws Refusal when nothing of it, or less, is promised to the garment
+ */
 export function cut(moves: readonly Move[], act: Ask): ForGarment {
   const held = heldFor(standing(moves), act.garmentId)
   const move = asked('cut', act)
@@ -83,6 +92,7 @@ export function uncut(moves: readonly Move[], { day, garmentId }: Omit<Ask, 'mm'
 /**
  * Measures a length again. The first washing shortens promises along with the cloth; at any other time a length that
  * measures less than is promised is refused, for only the maker can say which garment goes without.
+ * @throws Refusal when it is used up, is said to be unwashed again, or would break a promise
  */
 export function measure(moves: readonly Move[], act: Size): Measured {
   const { length, reserved, washed } = standing(moves)
@@ -101,7 +111,7 @@ export function correct(moves: readonly Move[], act: { day: Day; mm: number }): 
   return { kind: 'corrected', day: dayOf(act), mm }
 }
 
-/** How a length stands that has come in. */
+/** How a length stands that has come in. @throws Refusal when it has not come in */
 export function standing(moves: readonly Move[]): Balance {
   if (moves.length === 0) throw new Refusal(phrase('refusal.stock.notIn'))
   return balanceOf(moves)

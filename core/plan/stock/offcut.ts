@@ -12,6 +12,7 @@ type Offcut = { day: Day; garmentId: string; mm: number; width: number; lengthId
 /**
  * Writes on a length that an offcut of it was kept. What comes back was cut for the garment: no longer and no wider
  * than that was, and all offcuts together no more cloth.
+ * @throws Refusal when nothing was cut for the garment, it is larger than what was, or was kept already
  */
 export function giveBack(moves: readonly Move[], act: Offcut): GaveBack {
   const { usedBy } = standing(moves)

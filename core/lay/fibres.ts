@@ -1,3 +1,4 @@
+/** What cloth is of, as far as washing, flame and terms go by it; `other` is whatever else a maker calls it. */
 export const FIBRES = ['linen', 'cotton', 'wool', 'silk', 'other'] as const
 export type Fibre = (typeof FIBRES)[number]
 

@@ -67,6 +67,7 @@ export function quotesFor(db: Db, clientId: string) {
     .all()
 }
 
+/** How many quotes were ever saved, whatever became of them. */
 export const countQuotes = (db: Db): number => db.select({ rows: count() }).from(quote).get()!.rows
 
 /** Numbers of quotes, by their ids. */

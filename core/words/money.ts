@@ -18,6 +18,7 @@ export const currencyName = (currency: string, locale: string): string =>
     .formatToParts(2)
     .find(({ type }) => type === 'currency')?.value ?? currency
 
+/** Nothing at all, in a currency by its ISO 4217 code. */
 export const noMoney = (currency: string): Money => ({ minor: 0, currency })
 
 /** @throws Refusal when two currencies meet: the workroom keeps one. */

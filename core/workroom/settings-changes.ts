@@ -128,6 +128,7 @@ export const changes = z.strictObject({
 })
 export type Changes = z.output<typeof changes>
 
+/** Whether a tag is one of BCP 47, such as `en-GB`. */
 export function isLocale(tag: string): boolean {
   try {
     return Intl.getCanonicalLocales(tag).length === 1

@@ -6,6 +6,7 @@ import { useHouse, useKept, useTell } from '../workroom.tsx'
 export type Period = { id: PeriodId | 'days' | (string & {}); from: string; to: string }
 const ALL: Period = { id: 'all', from: '', to: '' }
 
+/** What is chosen, and how another is; it outlives the screen. */
 export const usePeriod = () => useKept<Period>('period', ALL)
 
 /** The days that are asked of, as a request takes them. */

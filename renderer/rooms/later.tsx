@@ -3,6 +3,7 @@ import { useHouse } from '../workroom.tsx'
 
 /** Whether a room's code did not come. A browser does not fetch it a second time for the same page. */
 let missed = false
+/** Whether any did not come. */
 export const hasMissedRooms = (): boolean => missed
 
 /** How the code of the rooms behind the first screen is fetched. */

@@ -90,7 +90,7 @@ function StepTable({ one: { steps, account } }: { one: GarmentAccount }) {
   return (
     <details>
       <summary>{tell('times.account.steps')}</summary>
-      <table className="account">
+      <table className="lines">
         <thead>
           <tr>
             <th scope="col">{tell('times.account.step')}</th>

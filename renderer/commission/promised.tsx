@@ -1,6 +1,7 @@
 import { say } from '../../core/words/say.ts'
 import { Button } from '../parts/button.tsx'
 import { Refusal } from '../parts/refusal.tsx'
+import { addressOf } from '../router.ts'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 
 type Props = { garmentId: string; name: string; open: boolean; cut: boolean }
@@ -106,7 +107,10 @@ function WouldServe({
             </p>
           ))}
       {buy === undefined ? null : (
-        <p>{tell('life.promised.buy', { needed: { mm: buy.needed }, toBuy: { mm: buy.toBuy } })}</p>
+        <p>
+          {tell('life.promised.buy', { needed: { mm: buy.needed }, toBuy: { mm: buy.toBuy } })}{' '}
+          <a href={addressOf('cloths', 'shopping')}>{tell('today.go.waits.toBuy')}</a>
+        </p>
       )}
     </>
   )

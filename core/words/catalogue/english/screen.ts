@@ -246,7 +246,7 @@ export const screen = {
   'screen.commission.fromQuote': 'from quote {quote}',
   'screen.commission.garment': 'Garment',
   'screen.commission.left': 'Left',
-  'screen.commission.leftInAll': '{left} left',
+  'screen.commission.leftInAll': '{left} of making left',
   'screen.commission.wholeStage': '{stage}: all of it',
   'screen.mark.cut': 'Cut',
   'screen.mark.sewn': 'Sewn',

@@ -236,7 +236,7 @@ export const screen: Translated<typeof english> = {
   'screen.commission.fromQuote': 'aus Angebot {quote}',
   'screen.commission.garment': 'Stück',
   'screen.commission.left': 'Übrig',
-  'screen.commission.leftInAll': 'noch {left}',
+  'screen.commission.leftInAll': 'noch {left} Arbeit daran',
   'screen.commission.wholeStage': '{stage}: alles',
   'screen.mark.cut': 'Zugeschnitten',
   'screen.mark.sewn': 'Genäht',

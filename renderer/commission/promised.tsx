@@ -107,10 +107,12 @@ function WouldServe({
             </p>
           ))}
       {buy === undefined ? null : (
-        <p>
-          {tell('life.promised.buy', { needed: { mm: buy.needed }, toBuy: { mm: buy.toBuy } })}{' '}
-          <a href={addressOf('cloths', 'shopping')}>{tell('today.go.waits.toBuy')}</a>
-        </p>
+        <>
+          <p>{tell('life.promised.buy', { needed: { mm: buy.needed }, toBuy: { mm: buy.toBuy } })}</p>
+          <p>
+            <a href={addressOf('cloths', 'shopping')}>{tell('today.go.waits.toBuy')}</a>
+          </p>
+        </>
       )}
     </>
   )

@@ -110,7 +110,9 @@ function WouldServe({
         <>
           <p>{tell('life.promised.buy', { needed: { mm: buy.needed }, toBuy: { mm: buy.toBuy } })}</p>
           <p>
-            <a href={addressOf('cloths', 'shopping')}>{tell('today.go.waits.toBuy')}</a>
+            <a className="button" href={addressOf('cloths', 'shopping')}>
+              {tell('today.go.waits.toBuy')}
+            </a>
           </p>
         </>
       )}

@@ -39,56 +39,60 @@ export function FirstStart({ onBegun }: { onBegun: () => void }) {
     ).then((done) => done && onBegun())
   const look = () => run(enterSample).then((done) => done && onBegun())
   return (
-    <main className="narrow stack">
+    <main className="stack">
       <h1>{tell('screen.first.title')}</h1>
       <p>{tell('screen.first.about')}</p>
-      <form
-        className="sheet stack"
-        onSubmit={(event) => {
-          event.preventDefault()
-          void begin()
-        }}
-      >
-        <h2>{tell('screen.first.own')}</h2>
-        <TextField
-          label={tell('screen.first.name')}
-          value={name}
-          onChange={setName}
-          required
-          wrong={refused?.message}
-        />
-        <TongueFields {...tongue} onChange={spoken} />
-        <SelectField
-          label={tell('screen.first.unit')}
-          value={unit}
-          onChange={setUnit}
-          options={WORKROOM_UNITS.map((id) => ({ id, name: tell(`screen.unit.${id}`) }))}
-        />
-        {begun === undefined ? null : (
-          <p className="quiet">
-            {tell('guiding.begun', {
-              currency: currencyName(begun.currency, reader.locale),
-              unit: tell(`screen.unit.${unit as WorkroomUnit}`),
-              paper: begun.paper,
-            })}
-          </p>
-        )}
-        <div>
-          <Button main type="submit" busy={busy}>
-            {tell('screen.first.begin')}
-          </Button>
+      <div className="two-ways">
+        <form
+          className="sheet stack"
+          onSubmit={(event) => {
+            event.preventDefault()
+            void begin()
+          }}
+        >
+          <h2>{tell('screen.first.own')}</h2>
+          <TextField
+            label={tell('screen.first.name')}
+            value={name}
+            onChange={setName}
+            required
+            wrong={refused?.message}
+          />
+          <TongueFields {...tongue} onChange={spoken} />
+          <SelectField
+            label={tell('screen.first.unit')}
+            value={unit}
+            onChange={setUnit}
+            options={WORKROOM_UNITS.map((id) => ({ id, name: tell(`screen.unit.${id}`) }))}
+          />
+          {begun === undefined ? null : (
+            <p className="quiet">
+              {tell('guiding.begun', {
+                currency: currencyName(begun.currency, reader.locale),
+                unit: tell(`screen.unit.${unit as WorkroomUnit}`),
+                paper: begun.paper,
+              })}
+            </p>
+          )}
+          <div>
+            <Button main type="submit" busy={busy}>
+              {tell('screen.first.begin')}
+            </Button>
+          </div>
+        </form>
+        <div className="stack">
+          <section className="sheet stack">
+            <h2>{tell('screen.first.sample')}</h2>
+            <p>{tell('screen.first.sampleAbout')}</p>
+            <div>
+              <Button busy={busy} onPress={() => void look()}>
+                {tell('screen.first.look')}
+              </Button>
+            </div>
+          </section>
+          <BringAlong onBrought={onBegun} />
         </div>
-      </form>
-      <section className="sheet stack">
-        <h2>{tell('screen.first.sample')}</h2>
-        <p>{tell('screen.first.sampleAbout')}</p>
-        <div>
-          <Button busy={busy} onPress={() => void look()}>
-            {tell('screen.first.look')}
-          </Button>
-        </div>
-      </section>
-      <BringAlong onBrought={onBegun} />
+      </div>
       <Refusal sentence={refused?.field === undefined ? refused?.message : undefined} />
     </main>
   )

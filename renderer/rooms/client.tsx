@@ -93,7 +93,11 @@ function MeasureSet({
     : set.usedAt === null
       ? 'screen.measure.free'
       : 'screen.measure.used'
-  const told = [set.takenBy, set.over, set.note, ...Object.values(set.remarks)].filter((text) => text !== '')
+  const told = [
+    ...(set.takenBy === '' ? [] : [tell('client.takenBy', { by: set.takenBy })]),
+    ...(set.over === '' ? [] : [tell('client.over', { over: set.over })]),
+    ...[set.note, ...Object.values(set.remarks)].filter((text) => text !== ''),
+  ]
   return (
     <section className="sheet stack">
       <div className="between">

@@ -83,8 +83,8 @@ describe.runIf(hasBrowser)(`following the work on screen${withoutBrowser}`, () =
     const planner = await openPlanner(browser(), scratch())
     const { page } = planner
     await openWorkroom(planner)
-    await page.getByRole('button', { name: 'The client has already said yes' }).click()
-    const form = page.getByRole('form', { name: 'The client has already said yes' })
+    await page.getByRole('button', { name: 'Already agreed: enter it as a commission' }).click()
+    const form = page.getByRole('form', { name: 'Already agreed: enter it as a commission' })
     await form.getByLabel('Due on').fill('2027-03-01')
     await form.getByLabel('About it, in a line').fill('for the spring market')
     await form.getByRole('button', { name: 'Make it a commission' }).click()

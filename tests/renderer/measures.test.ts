@@ -122,7 +122,7 @@ describe.runIf(hasBrowser)(`measures on screen${withoutBrowser}`, () => {
     await page.getByLabel('New client').fill('Ysolt Brand')
     await page.keyboard.press('Enter')
     const given = page.waitForEvent('download')
-    await page.getByRole('button', { name: 'Everything kept about her, as a file for her' }).click()
+    await page.getByRole('button', { name: 'Everything kept about this client, as a file' }).click()
     expect((await given).suggestedFilename()).toBe('Ysolt Brand.json')
     await page.getByText('Forget this client').click()
     const button = page.getByRole('button', { name: 'Forget her now' })

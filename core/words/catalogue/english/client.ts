@@ -1,6 +1,6 @@
 /** A client's own page, and what the list says of her. */
 export const client = {
-  'client.made': 'Quoted and made for her',
+  'client.made': 'Quoted and made',
   'client.made.state': 'What became of it',
   'client.made.open': 'in work',
   'client.change': 'Change name, address or note',
@@ -14,5 +14,7 @@ export const client = {
   'client.measured': 'measured {day}',
   'client.open.one': 'a commission in work',
   'client.open': '{count} commissions in work',
+  'client.takenBy': 'Taken by {by}',
+  'client.over': 'measured over: {over}',
   'client.onlyNeeded': 'Only what a tunic needs',
 } as const

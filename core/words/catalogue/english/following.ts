@@ -48,7 +48,7 @@ export const following = {
   'screen.settings.keepDeposit': 'Keep the deposit when an order is called off after its cloth is cut',
   'screen.settings.keepDeposit.help':
     'Whether you may is a matter of local law, so look it up or ask. Say it in your terms as well: what a quote does not say, the client has not agreed to. Quotes already made keep what they were made with.',
-  'desk.agreed': 'The client has already said yes',
+  'desk.agreed': 'Already agreed: enter it as a commission',
   'desk.agreed.about':
     'For work you have said yes to before, or have begun. It becomes a commission at this price, without waiting for an answer; a quote of the same is kept with it.',
   'desk.agreed.keep': 'Make it a commission',

@@ -39,7 +39,7 @@ export const screen = {
     'In the order one takes them. Fractions and other units are understood: 38 1/2, 97.8 cm, 38½ in. Leave empty what you did not take.',
   'screen.client.sheet': 'Blank measuring sheet',
   'screen.client.form': 'Form to fill in by computer',
-  'screen.client.export': 'Everything kept about her, as a file for her',
+  'screen.client.export': 'Everything kept about this client, as a file',
   'screen.client.forget': 'Forget this client',
   'screen.client.forget.about':
     'Takes her out of the book for good, with her measures, her measuring sheets, the work orders and cutting sheets printed for her, and the history of them. Quotes stay, because books must be kept: her name and address on them, the garments and the prices, but not her body; how long is for local law to say. Copies already printed, sent or backed up are out of reach of this.',

@@ -18,5 +18,7 @@ export const client: Translated<typeof english> = {
   'client.measured': 'gemessen {day}',
   'client.open.one': 'ein Auftrag in Arbeit',
   'client.open': '{count} Aufträge in Arbeit',
+  'client.takenBy': 'Gemessen von: {by}',
+  'client.over': 'gemessen über: {over}',
   'client.onlyNeeded': 'Nur was eine Tunika braucht',
 }

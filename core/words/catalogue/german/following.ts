@@ -53,7 +53,7 @@ export const following: Translated<typeof english> = {
     'Die Anzahlung behalten, wenn ein Auftrag nach dem Zuschneiden abgesagt wird',
   'screen.settings.keepDeposit.help':
     'Ob das erlaubt ist, bestimmt das örtliche Recht; nachsehen oder fragen. Es auch in die Bedingungen schreiben: Was auf einem Angebot nicht steht, hat der Kunde nicht vereinbart. Angebote, die es schon gibt, behalten, womit sie gemacht wurden.',
-  'desk.agreed': 'Der Kunde hat schon zugesagt',
+  'desk.agreed': 'Schon vereinbart: als Auftrag eintragen',
   'desk.agreed.about':
     'Für Arbeit, die schon zugesagt oder begonnen ist. Sie wird zu diesem Preis ein Auftrag, ohne auf Antwort zu warten; ein gleichlautendes Angebot liegt dabei.',
   'desk.agreed.keep': 'Zum Auftrag machen',

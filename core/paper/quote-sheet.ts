@@ -41,6 +41,9 @@ function blocksOf(snapshot: QuoteSnapshot, close: boolean): Block[] {
       ...(snapshot.promised === undefined
         ? []
         : [[tell('paper.quote.promised'), date(snapshot.promised)] as const]),
+      ...(snapshot.answerBy === undefined
+        ? []
+        : [[tell('paper.quote.answerBy'), date(snapshot.answerBy)] as const]),
       ...(snapshot.supersedes === undefined
         ? []
         : [[tell('paper.quote.supersedes'), snapshot.supersedes] as const]),

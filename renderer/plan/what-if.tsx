@@ -6,17 +6,27 @@ import { useQuery, useTell } from '../workroom.tsx'
 type Change = OutputOf<'plan.whatIf'>['changed'][number]
 
 /** What accepting a quote would do: the day that can be promised, and the work it would put off. */
-export function WhatIf({ quoteId }: { quoteId: string }) {
+export function WhatIf({ quoteId, promised }: { quoteId: string; promised?: string | undefined }) {
   const { value, refused } = useQuery('plan.whatIf', { quoteId })
-  return value === undefined ? <Refusal sentence={refused} /> : <WouldDo {...value} />
+  return value === undefined ? <Refusal sentence={refused} /> : <WouldDo {...value} promised={promised} />
 }
 
 /** Says when work would be done, and what it would put off. */
-export function WouldDo({ promise, changed }: Pick<OutputOf<'plan.whatIf'>, 'promise' | 'changed'>) {
+type Would = Pick<OutputOf<'plan.whatIf'>, 'promise' | 'changed'> & {
+  /** The day that a quote promises already. */
+  promised?: string | undefined
+}
+
+/** The day that could be promised, and the work that would be put off, in words. */
+export function WouldDo({ promise, changed, promised }: Would) {
   const tell = useTell()
   return (
     <p className="what-if">
-      {promise === null ? tell('weeks.promise.never') : tell('weeks.promise', { day: { date: promise } })}{' '}
+      {promise === null
+        ? tell('weeks.promise.never')
+        : promised === undefined
+          ? tell('weeks.promise', { day: { date: promise } })
+          : tell('weeks.promise.quoted', { day: { date: promise }, promised: { date: promised } })}{' '}
       {changed.length === 0 ? (
         promise === null ? null : (
           tell('weeks.promise.calm')

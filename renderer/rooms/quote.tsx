@@ -101,7 +101,7 @@ export function Quote({ id }: { id: string }) {
       {quote.state !== 'sent' ? null : (
         <section className="sheet stack">
           <h2>{tell('guiding.answer')}</h2>
-          <WhatIf quoteId={id} />
+          <WhatIf quoteId={id} promised={snapshot.promised} />
           <div className="row">
             <Button busy={doing.busy} onPress={() => void accept()}>
               {tell('screen.quote.accept')}

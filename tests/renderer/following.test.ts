@@ -146,7 +146,7 @@ describe.runIf(hasBrowser)(`following the work on screen${withoutBrowser}`, () =
     const { page } = planner
     await openWorkroom(planner)
     await page.getByRole('button', { name: 'Save as a quote' }).click()
-    await page.getByText(/^If it is accepted today, it can be promised for/).waitFor()
+    await page.getByText(/^Accepted today it would be done by .* The day that the quote promises/).waitFor()
     await page.getByRole('link', { name: 'Commissions', exact: true }).click()
     await page.getByRole('link', { name: 'The weeks to come' }).click()
     await page.getByText(/^Q-\d{4}-002, Ása Holt, £/).click()

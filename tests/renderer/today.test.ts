@@ -239,7 +239,7 @@ describe.runIf(hasBrowser)(`the day on screen${withoutBrowser}`, () => {
     await day.waitFor()
     await page.locator('.bill dl.old').waitFor({ state: 'detached' })
     await page.getByRole('button', { name: 'Save as a quote' }).click()
-    await page.getByText(/^If it is accepted today, it can be promised for \d+ \w+ \d{4}/).waitFor()
+    await page.getByText(/^Accepted today it would be done by \d+ \w+ \d{4}/).waitFor()
     await page.getByRole('button', { name: 'The client declines' }).click()
     await page.getByText(/^If it is accepted today/).waitFor({ state: 'detached' })
     expect(planner.errors).toEqual([])

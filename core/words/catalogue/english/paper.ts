@@ -207,6 +207,7 @@ export const paper = {
   'paper.quote.promised': 'Ready by',
   'paper.quote.promisedTerm':
     'It is ready by {day}, if you say yes within a week; later than that the day is settled anew.',
+  'paper.quote.answerBy': 'With a yes by',
   'paper.quote.promisedUntil':
     'It is ready by {day}, if you say yes by {answer}; later than that the day is settled anew.',
   'paper.quote.validUntil': 'Valid until',

@@ -88,6 +88,8 @@ export const today = {
   'weeks.beyond': 'Bars that leave the picture end after {last}; the table has their days.',
   'weeks.why': 'Because {why}.',
   'weeks.promise': 'If it is accepted today, it can be promised for {day}: kept four times in five.',
+  'weeks.promise.quoted':
+    'Accepted today it would be done by {day}, kept four times in five. The day that the quote promises, {promised}, is what the client counts on.',
   'weeks.promise.never':
     'No day can be promised for it: nobody who works here has the hours or the skill. Look at “Who works here” in the Workroom.',
   'weeks.promise.calm': 'It puts off no other work.',

@@ -212,6 +212,7 @@ export const paper: Translated<typeof english> = {
   'paper.quote.promised': 'Fertig bis',
   'paper.quote.promisedTerm':
     'Fertig bis {day}, wenn die Zusage binnen einer Woche kommt; danach wird der Tag neu vereinbart.',
+  'paper.quote.answerBy': 'Bei Zusage bis',
   'paper.quote.promisedUntil':
     'Fertig bis {day}, wenn die Zusage bis {answer} kommt; danach wird der Tag neu vereinbart.',
   'paper.quote.validUntil': 'Gültig bis',

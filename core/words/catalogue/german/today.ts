@@ -91,6 +91,8 @@ export const today: Translated<typeof english> = {
   'weeks.beyond': 'Balken, die aus dem Bild laufen, enden nach {last}; die Tabelle nennt ihre Tage.',
   'weeks.why': 'Grund: {why}.',
   'weeks.promise': 'Heute angenommen, lässt es sich für {day} versprechen: in vier von fünf Fällen gehalten.',
+  'weeks.promise.quoted':
+    'Heute zugesagt wäre es bis {day} fertig, vier von fünf Mal gehalten. Der Kunde rechnet mit dem Tag, den das Angebot verspricht: {promised}.',
   'weeks.promise.never':
     'Dafür lässt sich kein Tag versprechen: Niemand, der hier arbeitet, hat die Stunden oder das Können. In der Werkstatt unter „Wer hier arbeitet“ nachsehen.',
   'weeks.promise.calm': 'Andere Arbeit verschiebt sich nicht.',

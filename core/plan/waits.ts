@@ -6,7 +6,8 @@ import { type FollowedStep, isPlanned } from './steps.ts'
 export type ClothState =
   | { at: 'here' }
   | { at: 'coming'; day: Day | null }
-  | { at: 'unpromised' }
+  /** `day`: when it is there, where it is still on its way; null for a day that nobody named. */
+  | { at: 'unpromised'; day?: Day | null }
   /** `days`: from ordering it until it is there. */
   | { at: 'toBuy'; mm: number; days: number }
 

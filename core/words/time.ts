@@ -31,6 +31,8 @@ export function readMinutes(text: string): number {
   const number = String.raw`(\d*\.?\d+)`
   const read = new RegExp(`^(?:${number}\\s*(?:h|:)\\s*)?(?:${number}\\s*(?:min|m)?)?$`).exec(plain)
   const minutes = 60 * Number(read?.[1] ?? 0) + Number(read?.[2] ?? 0)
-  if (!(minutes > 0)) throw new Refusal(phrase('refusal.time.unreadable', { text }))
+  // Half a minute is never meant: whoever writes 1.5 alone means hours, or something else.
+  const bare = read?.[1] === undefined && /\./.test(read?.[2] ?? '') && !/m/.test(plain)
+  if (bare || !(minutes > 0)) throw new Refusal(phrase('refusal.time.unreadable', { text }))
   return minutes
 }

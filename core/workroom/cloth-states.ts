@@ -30,16 +30,24 @@ export function clothStates(garments: readonly Uncut[], context: Context): Map<s
 }
 
 /**
- * Days until cloth can lie on the table, from the day on which it is seen to: none where the shelf has it, else those that an
- * order takes.
+ * Days until cloth can lie on the table, from the day on which it is seen to: none where the shelf has it, those until it
+ * comes where it is on its way, else those that an order takes.
  */
-export function daysToComeOf(context: Context): (needs: readonly ClothNeed[]) => number {
+export function daysToComeOf(context: Context): (needs: readonly ClothNeed[], from: Day) => number {
   const shelf = shelfOf(context)
-  return (needs) =>
+  return (needs, from) =>
     needs
       .flatMap((need) => shelf.stateOf(need))
-      .reduce((most, state) => (state.at === 'toBuy' ? Math.max(most, state.days) : most), 0)
+      .reduce((most, state) => Math.max(most, daysOf(state, from)), 0)
 }
+
+/** A day that nobody named hinders nothing that can be reckoned. */
+const daysOf = (state: ClothState, from: Day): number =>
+  state.at === 'toBuy'
+    ? state.days
+    : state.at === 'unpromised' && typeof state.day === 'string'
+      ? daysBetween(from, state.day)
+      : 0
 
 const FURTHEST: readonly ClothState['at'][] = ['toBuy', 'coming', 'unpromised', 'here']
 
@@ -60,6 +68,14 @@ function shelfOf(context: Context) {
     if (cloth === undefined) return []
     const { offers, buy } = offerFor(need, here, cloth.increment)
     if (offers.length > 0) return [{ at: 'unpromised' }]
+    // What is on its way and promised to nobody serves as well, and is not ordered a second time.
+    const { offers: sooner } = offerFor(
+      need,
+      lengths.map(({ length }) => length),
+      cloth.increment,
+    )
+    const next = lengths.find(({ row }) => row.id === sooner[0]?.lengthId)
+    if (next !== undefined) return [{ at: 'unpromised', day: next.row.expectedDay }]
     return buy === undefined ? [] : [{ at: 'toBuy', mm: buy.toBuy, days: cloth.leadDays }]
   }
   return { kept: lengths.length > 0, stateOf }

@@ -50,5 +50,6 @@ function toMake(context: Context): ToMake[] {
 /** The day a garment's cloth is there, if that is not yet: what is not ordered is ordered today. */
 function dayOfCloth(cloth: ClothState | undefined, from: Day): Day | null {
   if (cloth?.at === 'coming') return cloth.day
+  if (cloth?.at === 'unpromised') return cloth.day ?? null
   return cloth?.at === 'toBuy' ? addDays(from, cloth.days) : null
 }

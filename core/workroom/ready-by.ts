@@ -45,7 +45,7 @@ export function newJobs(lines: readonly New[], yes: Day, context: Context): Job[
   return lines.flatMap((line) => {
     const { estimate, quantity = 1, id = 'new' } = line
     const steps = plannedSteps(estimate)
-    const there = addDays(yes, daysToCome(needsOn(id, line)))
+    const there = addDays(yes, daysToCome(needsOn(id, line), yes))
     return Array.from({ length: quantity }, (_, copy) =>
       jobsOf(
         [

@@ -47,6 +47,18 @@ describe('the day that is promised', () => {
     expect((await readyBy(room)).clothThere).toBe('2026-03-23')
   })
 
+  test('counts a length that is on its way and promised to nobody, and nobody orders it twice', async () => {
+    const room = await agreedWork(WEEKS)
+    await room.done('stock.add', {
+      ...{ clothId: room.cloth.id, length: '3 m', orderedDay: '2026-03-02', expectedDay: '2026-03-12' },
+    })
+    expect(await readyBy(room)).toMatchObject({ answerBy: '2026-03-09', clothThere: '2026-03-12' })
+    await room.accepted()
+    const { next } = await room.done<{ next: { first: string }[] }>('today.show')
+    expect(next.map(({ first }) => first)).toEqual(['waits.unpromised'])
+    expect((await planned(room)).finish > '2026-03-12').toBe(true)
+  })
+
   // Whether she says yes at once or on the last day: ordered on the day of the yes, the cloth is there in time.
   test.each([0, 7])('is kept with a yes %i days later and the cloth ordered then', async (days) => {
     const room = await agreedWork(WEEKS)

@@ -27,7 +27,8 @@ export type Standing = {
 export type Wait =
   | { for: 'deposit'; left: Money }
   | { for: 'coming'; day: Day | null }
-  | { for: 'unpromised' }
+  /** Cloth that would do lies there, or comes, and nobody set it aside. */
+  | { for: 'unpromised'; coming: boolean }
   | { for: 'toBuy'; mm: number }
   | { for: 'wash' }
   | { for: 'measures'; count: number }
@@ -73,7 +74,7 @@ function waitFor(cloth: ClothState): Wait[] {
     case 'coming':
       return [{ for: 'coming', day: cloth.day }]
     case 'unpromised':
-      return [{ for: 'unpromised' }]
+      return [{ for: 'unpromised', coming: cloth.day !== undefined }]
     case 'toBuy':
       return [{ for: 'toBuy', mm: cloth.mm }]
   }

@@ -93,6 +93,17 @@ export const quotesInShort = (db: Db, ids: readonly string[]): Map<string, strin
       .map(({ id, number, short }) => [id, `${number} ${short.customer}`]),
   )
 
+/** The garments of quotes and who wears them, by the ids of the quotes. */
+export const quotedGarments = (db: Db, ids: readonly string[]): Map<string, QuoteInShort['garments']> =>
+  new Map(
+    db
+      .select({ id: quoteState.quoteId, short: quoteState.short })
+      .from(quoteState)
+      .where(inArray(quoteState.quoteId, [...ids]))
+      .all()
+      .map(({ id, short }) => [id, short.garments]),
+  )
+
 /** Quotes as they were made, by their ids. */
 export const quoteSnapshots = (db: Db, ids: readonly string[]): Map<string, QuoteRow['snapshot']> =>
   new Map(

@@ -214,6 +214,14 @@ export function followed(row: CommissionRow, context: Context) {
     db,
     garments.map(({ id }) => id),
   )
+  const stages = new Map(
+    garments.map(({ id }) => [id, stagesOf(steps.filter(({ garmentId }) => garmentId === id))]),
+  )
+  const left = Map.groupBy(
+    steps.filter(({ doneAt }) => doneAt === null),
+    ({ garmentId }) => garmentId,
+  )
+  const waiting = waitingFor({ rows: [row], garments, open: left, stages }, context)
   return {
     ...row,
     quoteNumber,
@@ -230,7 +238,8 @@ export function followed(row: CommissionRow, context: Context) {
       return {
         ...{ id, copy, title: line.title, wearer: line.wearer.name, cloth: line.cloth.name },
         ...marksOf(own),
-        stages: stagesOf(own),
+        stages: stages.get(id)!,
+        waits: waiting.get(id) ?? [],
         steps: own,
         next: nextStep(own)?.id ?? null,
         left: timeLeft(own, pace),

@@ -13,14 +13,17 @@ import { type Context, request } from './request.ts'
 
 /** What is asked once before good cloth is cut, in this order. */
 const GUARDS = ['untried', 'unwashed', 'unmeasured', 'estimated'] as const
-type Guard = (typeof GUARDS)[number]
+/** What is asked once before cloth is washed. */
+export const ABSENT = 'absent'
+/** What a maker is asked before cloth is washed or cut. */
+export type Guard = (typeof GUARDS)[number] | typeof ABSENT
 
 /** Guards that the maker has read; one not among them still holds her back. */
 export const anyway = z
-  .array(z.enum(GUARDS))
-  .max(GUARDS.length)
+  .array(z.enum([ABSENT, ...GUARDS]))
+  .max(GUARDS.length + 1)
   .default([])
-  .describe('what she was warned of, and cuts all the same')
+  .describe('what she was warned of, and does all the same')
 
 /** The pieces of a garment, and which of them are cut. */
 export const cuttingRequests = [
@@ -90,7 +93,7 @@ export function refuseCutting(garmentId: string, warned: readonly Guard[], conte
 }
 
 type Why = ReturnType<typeof phrase> | undefined
-const GUARD: Record<Guard, (garmentId: string, context: Context) => Why> = {
+const GUARD: Record<(typeof GUARDS)[number], (garmentId: string, context: Context) => Why> = {
   untried: (garmentId, { store: { db } }) => {
     const toile = stepsOfGarments(db, [garmentId]).find(({ key }) => key === 'toile')
     return toile !== undefined && toile.doneAt === null ? phrase('refusal.plan.toile') : undefined

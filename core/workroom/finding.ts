@@ -1,9 +1,10 @@
 import { z } from 'zod'
 import type { Client } from '../store/clients.ts'
 import type { ClothRow } from '../store/cloths.ts'
-import { getCommission } from '../store/commissions.ts'
+import { garmentsOf, getCommission } from '../store/commissions.ts'
 import type { NoteRow } from '../store/notes.ts'
-import { getQuote } from '../store/quotes.ts'
+import type { Db } from '../store/open.ts'
+import { getQuote, quotedGarments } from '../store/quotes.ts'
 import { indexed, search, unindexed } from '../store/search.ts'
 import { say } from '../words/say.ts'
 import * as inputs from './inputs.ts'
@@ -18,16 +19,28 @@ export const findingRequests = [
     about:
       'Clients, cloths, quotes, commissions and notes that have all these words, or words that begin so.',
     input: z.strictObject({ text: inputs.line(200), most: z.int().min(1).max(100).default(20) }),
-    run: ({ text, most }, { store }) => ({
-      hits: search(store.db, text, most).map(({ kind, id, title, excerpt }) => ({
+    run: ({ text, most }, { store: { db } }) => {
+      const hits = search(db, text, most).map(({ kind, id, title, excerpt }) => ({
         kind,
         id,
         title,
         excerpt,
-      })),
-    }),
+      }))
+      return { hits: withGarments(hits, db) }
+    },
   }),
 ]
+
+/** Quotes and commissions with their garments and who wears them, for whoever pays need not be whom one thinks of. */
+export function withGarments<Found extends { kind: string; id: string }>(found: readonly Found[], db: Db) {
+  const idsOf = (kind: string) => found.flatMap((one) => (one.kind === kind ? [one.id] : []))
+  const quoted = quotedGarments(db, idsOf('quote'))
+  const made = Map.groupBy(garmentsOf(db, idsOf('commission')), ({ commissionId }) => commissionId)
+  return found.map((one) => ({
+    ...one,
+    garments: (quoted.get(one.id) ?? made.get(one.id) ?? []).map(({ title, wearer }) => ({ title, wearer })),
+  }))
+}
 
 /** Makes a client findable: name, where she lives, how she is reached, and what is noted of her. */
 export function findableClient({ id, name, address, email, phone, note }: Client, { store }: Context): void {

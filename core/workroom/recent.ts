@@ -7,6 +7,7 @@ import { commissionsOf } from '../store/of-commissions.ts'
 import type { Db } from '../store/open.ts'
 import { quotesInShort } from '../store/quotes.ts'
 import { commissionsOfTimes } from '../store/times.ts'
+import { withGarments } from './finding.ts'
 import { request } from './request.ts'
 
 /** So many entries of the history are looked at for each kind: one evening ticks many steps of one garment. */
@@ -19,7 +20,9 @@ export const recentRequests = [
     kind: 'query',
     about: 'The clients, quotes and commissions in which something was changed last, the latest first.',
     input: z.strictObject({ most: z.int().min(1).max(30).default(8) }),
-    run: ({ most }, { store: { db } }) => ({ recent: named(touched(db).slice(0, most), db) }),
+    run: ({ most }, { store: { db } }) => ({
+      recent: withGarments(named(touched(db).slice(0, most), db), db),
+    }),
   }),
 ]
 

@@ -15,6 +15,7 @@ export const CLIENTS = [
     name: 'Þórunn Vale',
     address: ['2 Ferry Steps', 'Harrowby'],
     email: 'thorunn@mail.example',
+    phone: '01632 960 231',
     note: 'Likes long sleeves. Allergic to lanolin: no greasy wool next to the skin.',
     measures: {
       ...{
@@ -47,6 +48,7 @@ export const CLIENTS = [
     name: 'Łucja Orme',
     address: ['Weir Cottage', 'Nether Harrowby'],
     email: 'lucja@mail.example',
+    phone: '01632 960 257',
     note: '',
     measures: {
       ...{
@@ -79,6 +81,7 @@ export const CLIENTS = [
     name: 'Þórður Underhill',
     address: ['The Toll House', 'Harrowby'],
     email: 'thordur@mail.example',
+    phone: '01632 960 304',
     note: 'Stands with his left shoulder lower.',
     measures: {
       ...{ stature: '181', cervicalHeight: '155', headGirth: '58.5', neckBaseGirth: '43', neckGirth: '39' },
@@ -98,6 +101,7 @@ export const CLIENTS = [
     name: 'Ἑλένη Marsh',
     address: ['Assize House Museum', 'Harrowby'],
     email: 'workroom@assize-house.example',
+    phone: '01632 960 412',
     note: 'Buys for the museum’s guides.',
     measures: undefined,
   },

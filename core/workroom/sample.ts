@@ -45,7 +45,6 @@ export function makeSample(context: Context) {
       ...made,
       ...client,
       address: [...client.address],
-      phone: '',
       id: context.newId(),
     })
     findableClient(row, context)

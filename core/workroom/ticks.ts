@@ -18,6 +18,7 @@ import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { type Context, request } from './request.ts'
 import { cutFrom, uncutFrom } from './stock.ts'
+import { refuseWashing } from './washing.ts'
 
 const byId = z.strictObject({ id: inputs.id })
 const oneStage = z.strictObject({ garmentId: inputs.id, stage: z.enum(STAGES) })
@@ -27,11 +28,11 @@ export const tickRequests = [
   request({
     name: 'step.tick',
     kind: 'command',
-    about: 'Marks one step done. What speaks against cutting must be confirmed.',
+    about: 'Marks one step done. What speaks against washing or cutting must be confirmed.',
     input: byId.extend({ anyway }),
     run: ({ id, anyway: warned }, context) => {
       const step = getStep(context.store.db, id)
-      if (step.stage === 'cut') refuseCutting(step.garmentId, warned, context)
+      refuseEarly([step], warned, context)
       return marked([step], true, 'step.tick', context)
     },
   }),
@@ -59,11 +60,12 @@ export const tickRequests = [
     name: 'stage.tick',
     kind: 'command',
     about:
-      'Marks every step of a stage of a garment done: cut, sewn, hemmed. What speaks against cutting must be confirmed.',
+      'Marks every step of a stage of a garment done: cut, sewn, hemmed. What speaks against washing or cutting must be confirmed.',
     input: oneStage.extend({ anyway }),
     run: ({ anyway: warned, ...input }, context) => {
-      if (input.stage === 'cut') refuseCutting(input.garmentId, warned, context)
-      return marked(stepsOfStage(input, context), true, 'stage.tick', context)
+      const steps = stepsOfStage(input, context)
+      refuseEarly(steps, warned, context)
+      return marked(steps, true, 'stage.tick', context)
     },
   }),
   request({
@@ -74,6 +76,14 @@ export const tickRequests = [
     run: (input, context) => marked(stepsOfStage(input, context), false, 'stage.untick', context),
   }),
 ]
+
+/** What is asked before steps of one garment are marked done. @throws Refusal at the guard that was not answered */
+function refuseEarly(steps: readonly StepRow[], warned: z.output<typeof anyway>, context: Context): void {
+  const { garmentId, stage } = steps[0]!
+  if (stage === 'cut') refuseCutting(garmentId, warned, context)
+  if (steps.some(({ key, doneAt }) => key === 'wash' && doneAt === null))
+    refuseWashing(garmentId, warned, context)
+}
 
 /** Marks a step done, as the maker would. */
 export const tickStep = (row: StepRow, context: Context): void => {

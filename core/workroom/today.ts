@@ -1,25 +1,21 @@
 import { z } from 'zod'
 import { clientNames } from '../store/clients.ts'
 import { listCloths } from '../store/cloths.ts'
-import { type CommissionRow, openCommissions, unsettledCommissions } from '../store/commissions.ts'
+import { openCommissions } from '../store/commissions.ts'
 import { fittingsFrom } from '../store/fittings.ts'
-import { listQuotes } from '../store/quotes.ts'
 import { awaitedLengths } from '../store/stock.ts'
 import { runningTimer } from '../store/times.ts'
 import { addDays } from '../words/dates.ts'
 import type { Phrase } from '../words/phrase.ts'
 import { planFor } from './calendar.ts'
 import { atAGlance } from './commissions.ts'
-import { duesOf, remindOf } from './money-of.ts'
 import { type Context, request } from './request.ts'
 import { today } from './settings.ts'
 import { told } from './timers.ts'
+import { whomToRing } from './whom-to-ring.ts'
 
 /** So many days ahead things are announced. */
 const AHEAD = 7
-/** Money for work that is closed is asked for so many days, and of so many commissions of each kind at a time. */
-const ASKED_FOR = 365
-const CLOSED = 20
 /** So many steps are named as next. */
 const NEXT = 6
 
@@ -44,7 +40,7 @@ export const todayRequests = [
         late: plan.commissions.filter(({ late, never }) => (late !== null && late > 0) || never.length > 0),
         fittings: fittingsSoon(day, soon, context),
         arriving: arriving(soon, context),
-        ring: [...moneyDue(open, day, context), ...silent(day, context)],
+        ring: whomToRing(open, day, context),
         week: plan.weeks.slice(0, 6),
       }
     },
@@ -55,6 +51,7 @@ export const todayRequests = [
 const TO_DO = [
   'waits.toBuy',
   'waits.unpromised',
+  'waits.unpromised.coming',
   'waits.fittingNotBooked',
   'waits.fittingNotWritten',
 ] as const
@@ -76,13 +73,13 @@ function nextSteps(plan: ReturnType<typeof planFor>, context: Context) {
   const takesUp = ({ id, first }: { id: string; first: string | null }) => first !== null || now.has(id)
   return atAGlance(openCommissions(context.store.db), context)
     .flatMap(({ id, number, customer, garments }) =>
-      garments.flatMap(({ id: garmentId, title, next, waits }) => {
+      garments.flatMap(({ id: garmentId, title, wearer, next, waits }) => {
         if (next === null) return []
         // Cloth that waits to be washed holds nothing up: its washing is a step like others.
         const held = waits.filter(({ code }) => code !== 'waits.wash')
         const first =
           TO_DO.flatMap((todo) => (held.some(({ code }) => code === todo) ? [todo] : []))[0] ?? null
-        return [{ ...next, garmentId, title, first, waits: held, commissionId: id, number, customer }]
+        return [{ ...next, garmentId, title, wearer, first, waits: held, commissionId: id, number, customer }]
       }),
     )
     .sort(
@@ -118,39 +115,3 @@ function arriving(soon: string, { store: { db } }: Context) {
       ...{ id, expectedDay, supplier, cloth: names.get(clothId) ?? '' },
     }))
 }
-
-/** Customers of whom money is due, and has been for long enough to ask: of open work, and of what is handed over or called off. */
-function moneyDue(open: readonly CommissionRow[], day: string, context: Context) {
-  const { db } = context.store
-  // Each for itself: of what was called off hardly anything is owed, and it must not crowd out what was handed over.
-  const closed = (['delivered', 'cancelled'] as const).flatMap((state) =>
-    unsettledCommissions(db, state, addDays(day, -ASKED_FOR), CLOSED),
-  )
-  const dues = duesOf([...open, ...closed], context)
-  const rows = [...open, ...closed].flatMap((row) => {
-    const due = dues.get(row.id)!
-    const remind = remindOf(due)
-    return due.due.minor > 0 && remind !== null && remind <= day ? [{ row, amount: due.due }] : []
-  })
-  const names = clientNames(
-    db,
-    rows.map(({ row }) => row.customerId),
-  )
-  return rows.map(({ row: { id, number, customerId }, amount }) => ({
-    ...{ why: 'due' as const, customer: names.get(customerId) ?? '', number },
-    ...{ commissionId: id, quoteId: null, amount },
-  }))
-}
-
-/** Quotes that have stood without an answer and will soon stand no longer. */
-const silent = (day: string, { store: { db } }: Context) =>
-  listQuotes(db, 200).flatMap(({ id, number, state, short }) =>
-    state === 'sent' && short.validUntil >= day && short.validUntil <= addDays(day, AHEAD)
-      ? [
-          {
-            why: 'silent' as const,
-            ...{ customer: short.customer, number, commissionId: null, quoteId: id, amount: short.total },
-          },
-        ]
-      : [],
-  )

@@ -58,6 +58,8 @@ function said(wait: Wait): Phrase {
         : phrase('waits.coming', { day: { date: wait.day } })
     case 'toBuy':
       return phrase('waits.toBuy', { length: { mm: wait.mm } })
+    case 'unpromised':
+      return phrase(wait.coming ? 'waits.unpromised.coming' : 'waits.unpromised')
     case 'measures':
       return phrase(wait.count === 1 ? 'waits.measures.one' : 'waits.measures', { count: wait.count })
     case 'fitting':

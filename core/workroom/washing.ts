@@ -6,14 +6,17 @@ import type { QuoteLine } from '../quote/types.ts'
 import { getCommission, getGarment } from '../store/commissions.ts'
 import { insertLaidAgain } from '../store/fittings.ts'
 import { getQuote } from '../store/quotes.ts'
+import { listLengths } from '../store/stock.ts'
 import { printLength, readLength } from '../words/length.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
 import { laidAgainOf, lineAsMade } from './as-made.ts'
+import { ABSENT, type Guard } from './cutting.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
-import { request } from './request.ts'
+import { type Context, request } from './request.ts'
 import { settingsOf } from './settings.ts'
+import { uncutWork } from './uncut.ts'
 
 /** Cloth as it comes out of the wash. */
 export const washingRequests = [
@@ -77,4 +80,22 @@ export function laidOn({ estimate, cloth, others }: QuoteLine, width: number, bu
   const real = { ...cloth, width, warpShrinkage: 0, weftShrinkage: 0 }
   const manner = estimate.lay.manner ?? 'single'
   return wishedLay(pieces, real, buying, { ...PLAIN_ORDER, manner })
+}
+
+/**
+ * Where lengths are entered, cloth that none of them has cannot have been washed: it is marked so only when she says so.
+ *
+ * @throws Refusal at `anyway.absent` when that was not answered
+ */
+export function refuseWashing(garmentId: string, warned: readonly Guard[], context: Context): void {
+  const { db } = context.store
+  if (warned.includes(ABSENT) || listLengths(db).length === 0) return
+  const garment = getGarment(db, garmentId, 'garmentId')
+  const row = getCommission(db, garment.commissionId)
+  const uncut = { commissions: new Map([[row.id, row]]), garments: [garment], stages: new Map() }
+  const cloth = uncutWork(uncut, context).cloths.get(garmentId)
+  if (cloth?.at === 'toBuy')
+    throw new Refusal(phrase('refusal.plan.notBought', { length: { mm: cloth.mm } }), `anyway.${ABSENT}`)
+  if (cloth?.at === 'coming' || (cloth?.at === 'unpromised' && cloth.day !== undefined))
+    throw new Refusal(phrase('refusal.plan.onItsWay'), `anyway.${ABSENT}`)
 }

@@ -7,6 +7,7 @@ import { useHouse, useQuery, useTell } from '../workroom.tsx'
 import { DraftAgain } from './draft-again.tsx'
 import { Found } from './fitting-flow.tsx'
 import { Book, Move, TakeOff } from './fitting-forms.tsx'
+import { FITTINGS } from './holds.tsx'
 import { type Followed, useGarmentNames } from './logged.ts'
 import { MeasureAnew } from './measure-anew.tsx'
 
@@ -25,7 +26,9 @@ export function Fittings({ commission, onChanged }: Props) {
   }
   return (
     <section className="sheet stack">
-      <h2>{tell('life.fittings')}</h2>
+      <h2 id={FITTINGS} tabIndex={-1}>
+        {tell('life.fittings')}
+      </h2>
       <Refusal sentence={refused} />
       {value?.fittings.length === 0 ? <p className="quiet">{tell('life.fittings.none')}</p> : null}
       <ul className="entries life">

@@ -7,6 +7,7 @@ import { ToTable } from '../table/to-table.tsx'
 import { StartTimer } from '../today/start-timer.tsx'
 import { useHouse, useTell } from '../workroom.tsx'
 import { CutStage } from './cut-stage.tsx'
+import { Holds } from './holds.tsx'
 import { LogTime } from './log-time.tsx'
 import { type Followed, type Garment, minutesOn, type Time } from './logged.ts'
 import { GarmentPapers } from './papers.tsx'
@@ -59,6 +60,7 @@ export function GarmentSteps({
       busy,
       refused: here ? refused : undefined,
       anyway: here && guard !== undefined ? ticking.anyway : undefined,
+      washing: guard === 'absent',
       did: last && { what: last.act.name, ...(last.undone ? {} : { undo: ticking.undo }) },
     }
   }
@@ -73,6 +75,7 @@ export function GarmentSteps({
         </div>
         {open ? <ToTable {...{ commissionId, garmentId: garment.id, name }} /> : null}
       </div>
+      {open ? <Holds {...{ garment, name }} /> : null}
       <GarmentPapers garmentId={garment.id} />
       <div className="stages">
         {garment.stages.map(({ stage, state, steps }) => {

@@ -7,6 +7,7 @@ import { Refusal } from '../parts/refusal.tsx'
 import { todayHere } from '../parts/today.ts'
 import { type Loaded, useDoing, useHouse, useTell } from '../workroom.tsx'
 import { useSettled } from './call-off.tsx'
+import { MONEY } from './holds.tsx'
 import { Invoices } from './invoices.tsx'
 import type { Followed } from './logged.ts'
 import { Payments } from './payments.tsx'
@@ -24,7 +25,9 @@ export function Money({ commission, money: { value, refused, reload } }: Props) 
   const show = useShown()
   return (
     <section className="sheet stack">
-      <h2>{tell('life.money')}</h2>
+      <h2 id={MONEY} tabIndex={-1}>
+        {tell('life.money')}
+      </h2>
       <Refusal sentence={refused} />
       {value === undefined ? null : (
         <>

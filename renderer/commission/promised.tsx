@@ -1,8 +1,10 @@
 import { say } from '../../core/words/say.ts'
+import type { OutputOf } from '../../core/workroom.ts'
 import { Button } from '../parts/button.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { addressOf } from '../router.ts'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
+import { clothOf } from './holds.tsx'
 
 type Props = { garmentId: string; name: string; open: boolean; cut: boolean }
 
@@ -24,22 +26,20 @@ export function Promised({ garmentId, name, open, cut }: Props) {
   if (!wanting && held.length === 0 && taken.length === 0) return null
   return (
     <div className="shelf">
-      <strong>{tell('life.promised.title')}</strong>
+      <strong id={clothOf(garmentId)} tabIndex={-1}>
+        {tell('life.promised.title')}
+      </strong>
       {taken.map(({ id, cloth, usedBy }) => (
         <p key={id}>{tell('life.promised.cut', { length: { mm: of(usedBy) }, cloth })}</p>
       ))}
-      {held.map(({ id, cloth, place, reservedFor }) => (
-        <div key={id} className="between">
-          <p>
-            {tell(place === '' ? 'life.promised.held' : 'life.promised.heldAt', {
-              ...{ length: { mm: of(reservedFor) }, cloth, place },
-            })}
-          </p>
+      {held.map((length) => (
+        <div key={length.id} className="between">
+          <p>{tell(...heldWords(length, of(length.reservedFor)))}</p>
           {open ? (
             <Button
               busy={doing.busy}
               label={tell('life.doing', { doing: tell('life.promised.letGo'), what: name })}
-              onPress={() => void act('stock.release', id)}
+              onPress={() => void act('stock.release', length.id)}
             >
               {tell('life.promised.letGo')}
             </Button>
@@ -56,6 +56,21 @@ export function Promised({ garmentId, name, open, cut }: Props) {
       <Refusal sentence={doing.refused?.message} />
     </div>
   )
+}
+
+/** Where cloth that is set aside lies, or when it comes. @param mm how much of it */
+function heldWords(
+  { cloth, place, arrivedDay, expectedDay }: OutputOf<'stock.list'>['lengths'][number],
+  mm: number,
+): Parameters<ReturnType<typeof useTell>> {
+  const length = { mm }
+  if (arrivedDay !== null)
+    return place === ''
+      ? ['life.promised.held', { length, cloth }]
+      : ['life.promised.heldAt', { length, cloth, place }]
+  return expectedDay === null
+    ? ['life.promised.comingNoDay', { length, cloth }]
+    : ['life.promised.coming', { length, cloth, day: { date: expectedDay } }]
 }
 
 type Lengths = readonly { id: string; place: string; length: number }[]
@@ -108,7 +123,11 @@ function WouldServe({
           ))}
       {buy === undefined ? null : (
         <>
-          <p>{tell('life.promised.buy', { needed: { mm: buy.needed }, toBuy: { mm: buy.toBuy } })}</p>
+          <p>
+            {tell('life.promised.buy', {
+              ...{ washed: { mm: buy.washed }, needed: { mm: buy.needed }, toBuy: { mm: buy.toBuy } },
+            })}
+          </p>
           <p>
             <a className="button" href={addressOf('cloths', 'shopping')}>
               {tell('today.go.waits.toBuy')}

@@ -6,14 +6,16 @@ import { useTell } from '../workroom.tsx'
 type Props = {
   refused: string | undefined
   busy: boolean
-  /** Goes on in spite of what cutting asks first, where it asked. */
+  /** Goes on in spite of what washing or cutting asks first, where it asked. */
   anyway: (() => void) | undefined
+  /** Whether it was washing that asked. */
+  washing?: boolean | undefined
   /** What was done last; without `undo` it is open again. */
   did: { what: string; undo?: () => void } | undefined
 }
 
 /** Beneath what one ticks: why it was refused, or what was done with the way back. */
-export function Ticked({ refused, busy, anyway, did }: Props) {
+export function Ticked({ refused, busy, anyway, washing = false, did }: Props) {
   const tell = useTell()
   const line = useRef<HTMLDivElement>(null)
   /** The button goes with what it undoes; who pressed it by key stays where she was. */
@@ -28,7 +30,7 @@ export function Ticked({ refused, busy, anyway, did }: Props) {
       {anyway === undefined ? null : (
         <div>
           <Button busy={busy} onPress={anyway}>
-            {tell('screen.commission.cutAnyway')}
+            {tell(washing ? 'screen.commission.washedAnyway' : 'screen.commission.cutAnyway')}
           </Button>
         </div>
       )}

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'react'
+import { say } from '../../core/words/say.ts'
 import { addressOf } from '../router.ts'
 import { useHouse, useTell } from '../workroom.tsx'
 import { calledFor, type DeedOn, type Hit, type Offer, useDeedsOn, usePlainDeeds } from './deeds.ts'
@@ -26,9 +27,10 @@ export function useOffers(text: string, inside: boolean): Offers | undefined {
   const tell = useTell()
   const plain = usePlainDeeds()
   const deedsOn = useDeedsOn()
-  const tools = useRef({ plain, deedsOn })
+  const worn = useWorn()
+  const tools = useRef({ plain, deedsOn, worn })
   useEffect(() => {
-    tools.current = { plain, deedsOn }
+    tools.current = { plain, deedsOn, worn }
   })
   const [offers, setOffers] = useState<Offers>()
   const asked = text.trim()
@@ -38,14 +40,14 @@ export function useOffers(text: string, inside: boolean): Offers | undefined {
       return
     }
     let current = true
-    const { plain: deeds, deedsOn: on } = tools.current
+    const { plain: deeds, deedsOn: on, worn: wornOf } = tools.current
     const find = (words: string): Promise<readonly Hit[]> =>
       words === ''
         ? workroom.ask('recent.list', { most: MOST }).then(({ recent }) => recent.map(asHit))
         : workroom.ask('search.find', { text: words, most: MOST }).then(({ hits }) => hits)
     const look = async (): Promise<Offers> => {
       const hits = await find(asked)
-      const found = hits.map((hit) => offerOf(hit, tell(`find.kind.${hit.kind}`)))
+      const found = hits.map((hit) => offerOf(hit, tell(`find.kind.${hit.kind}`), wornOf(hit)))
       if (asked === '') return { text: asked, first: [], found, after: [] }
       const [called, after] = await Promise.all([wished(asked, on, find), doneWith(firstOfKinds(hits), on)])
       const first = [...calledFor(asked, deeds), ...called].slice(0, MOST)
@@ -107,9 +109,17 @@ const noteOf = ({ title }: Hit) => {
   return { number, id }
 }
 
-const offerOf = (hit: Hit, aside: string): Offer => ({
+/** Says of a quote or a commission what is made, and for whom. */
+function useWorn(): (hit: Hit) => string[] {
+  const { reader } = useHouse()
+  const tell = useTell()
+  return ({ garments }) =>
+    garments.map(({ title, wearer }) => tell('paper.garment.forWhom', { title: say(title, reader), wearer }))
+}
+
+const offerOf = (hit: Hit, aside: string, worn: readonly string[]): Offer => ({
   ...{ id: hit.id, aside, href: hrefOf(hit) },
-  words: hit.kind === 'note' ? `${noteOf(hit).number}: ${hit.excerpt}` : hit.title,
+  words: hit.kind === 'note' ? `${noteOf(hit).number}: ${hit.excerpt}` : [hit.title, ...worn].join(' · '),
 })
 
 function hrefOf(hit: Hit): string {

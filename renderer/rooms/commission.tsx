@@ -14,6 +14,7 @@ import { TimeList } from '../commission/time-list.tsx'
 import { Button } from '../parts/button.tsx'
 import { useShown } from '../parts/printing.ts'
 import { Refusal } from '../parts/refusal.tsx'
+import { todayHere } from '../parts/today.ts'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 
 /**
@@ -123,6 +124,10 @@ function Head({ commission, money, onChanged }: HeadProps) {
       await workroom.ask('commission.reopen', { id, revision })
       await onChanged()
     })
+  const fresh =
+    state === 'open' &&
+    commission.day === todayHere() &&
+    commission.garments.every(({ steps }) => steps.every(({ doneAt }) => doneAt === null))
   const facts = [
     printDate(commission.day, reader.locale),
     tell('screen.commission.fromQuote', { quote: commission.quoteNumber }),
@@ -141,6 +146,7 @@ function Head({ commission, money, onChanged }: HeadProps) {
             {tell('screen.commission.title', { number: commission.number, customer: commission.customer })}
           </h1>
           <p className="quiet">{facts.join(' · ')}</p>
+          {fresh ? <p role="status">{tell('life.accepted', { number: commission.number })}</p> : null}
           {commission.noted.map(({ name, note }) => (
             <p key={name} className="noted">
               {tell('paper.order.noted', { wearer: name, text: note })}

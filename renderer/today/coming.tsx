@@ -1,29 +1,49 @@
 import type { ReactNode } from 'react'
+import { say } from '../../core/words/say.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { addressOf } from '../router.ts'
-import { useTell } from '../workroom.tsx'
+import { useHouse, useTell } from '../workroom.tsx'
 
 type Shown = OutputOf<'today.show'>
 
 /** Customers of whom money is due, and quotes that will soon stand no longer. */
 export function Ring({ ring }: { ring: Shown['ring'] }) {
+  const { reader } = useHouse()
   const tell = useTell()
   return (
     <Lines title={tell('today.ring')} none={tell('today.ring.none')}>
-      {ring.map(({ why, customer, amount, number, commissionId, quoteId }) => (
-        <li key={`${why} ${number}`}>
-          <p>
-            {tell(`today.ring.${why}`, { customer, amount })}{' '}
-            <a
-              href={
-                commissionId === null ? addressOf('quotes', quoteId!) : addressOf('commissions', commissionId)
-              }
-            >
-              {number}
-            </a>
-          </p>
-        </li>
-      ))}
+      {ring.map(
+        ({ why, customerId, customer, phone, amount, day, number, commissionId, quoteId, garments }) => (
+          <li key={`${why} ${number}`}>
+            <p>
+              <a href={addressOf('clients', customerId)}>{customer}</a>{' '}
+              {phone === '' ? (
+                <span className="quiet">{tell('today.ring.noPhone')}</span>
+              ) : (
+                <strong className="number">{phone}</strong>
+              )}
+            </p>
+            <p>{tell(`today.ring.${why}`, { amount, day: { date: day } })}</p>
+            <p className="quiet">
+              <a
+                href={
+                  commissionId === null
+                    ? addressOf('quotes', quoteId!)
+                    : addressOf('commissions', commissionId)
+                }
+              >
+                {number}
+              </a>
+              {' · '}
+              {garments
+                .map(({ title, wearer }) =>
+                  tell('paper.garment.forWhom', { title: say(title, reader), wearer }),
+                )
+                .join('; ')}
+            </p>
+          </li>
+        ),
+      )}
     </Lines>
   )
 }

@@ -12,6 +12,7 @@ const toCommission = ({ commissionId }: Next) => addressOf('commissions', commis
 const WHERE: Record<NonNullable<Next['first']>, (step: Next) => string> = {
   'waits.toBuy': () => addressOf('cloths', 'shopping'),
   'waits.unpromised': toCommission,
+  'waits.unpromised.coming': toCommission,
   'waits.fittingNotBooked': toCommission,
   'waits.fittingNotWritten': toCommission,
 }
@@ -35,7 +36,7 @@ export function NextSteps({ steps }: { steps: readonly Next[] }) {
                 <p className="today-step">
                   <strong>{step.first === null ? name : tell(`today.do.${step.first}`)}</strong>
                   <span>
-                    {tell('paper.garment.forWhom', { title, wearer: step.customer })}
+                    {tell('paper.garment.forWhom', { title, wearer: step.wearer })}
                     {' · '}
                     <a href={addressOf('commissions', step.commissionId)}>{step.number}</a>
                   </span>
@@ -47,10 +48,7 @@ export function NextSteps({ steps }: { steps: readonly Next[] }) {
                 </p>
                 {step.first === null ? (
                   <>
-                    <ToTable
-                      {...step}
-                      name={tell('paper.garment.forWhom', { title, wearer: step.customer })}
-                    />
+                    <ToTable {...step} name={tell('paper.garment.forWhom', { title, wearer: step.wearer })} />
                     <StartTimer
                       on={{ stepIds: [step.id] }}
                       name={tell('today.next.step', { step: name, garment: title, number: step.number })}

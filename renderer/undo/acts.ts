@@ -2,7 +2,7 @@ import type { OutputOf, RequestName } from '../../core/workroom.ts'
 import { LOOKED_UP } from './looked-up.ts'
 import { type Step, type Way, way } from './way.ts'
 
-const EVERY_GUARD = ['untried', 'unwashed', 'unmeasured', 'estimated'] as const
+const EVERY_GUARD = ['absent', 'untried', 'unwashed', 'unmeasured', 'estimated'] as const
 const tickAgain = ({ answer }: { answer: OutputOf<'steps.untick'> }): readonly Step[] =>
   answer.marked.map((id) => ({ name: 'step.tick', payload: { id, anyway: [...EVERY_GUARD] } }))
 const untick = ({ answer }: { answer: OutputOf<'step.tick'> }): readonly Step[] =>

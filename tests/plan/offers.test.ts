@@ -82,7 +82,7 @@ describe('what the stock offers', () => {
 
   test('is bought where none serves, by the step of the shop', () => {
     const { offers, buy } = offerFor(needFor(2000), [lying('short', 2000)], 100)
-    expect({ offers, buy }).toEqual({ offers: [], buy: { needed: 2332.98, toBuy: 2400 } })
+    expect({ offers, buy }).toEqual({ offers: [], buy: { washed: 2091, needed: 2332.98, toBuy: 2400 } })
     expect(offerFor(needFor(0), [], 100)).toEqual({ offers: [], others: [] })
   })
 

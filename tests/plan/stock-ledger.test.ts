@@ -46,7 +46,7 @@ describe('a length of cloth', () => {
     expect(code(() => comeIn(moves, { day, mm: 1, width: 1, washed: true }))).toBe('alreadyIn')
     expect(code(() => reserve([], ask('tunic', 1)))).toBe('notIn')
     expect(refused(() => reserve(moves, ask('hood', 1200))).sentence).toBe(
-      '120 cm cannot be reserved: only 100 cm of this length is free. Take less, or another length.',
+      '120 cm cannot be set aside: only 100 cm of this length is free. Take less, or another length.',
     )
   })
 

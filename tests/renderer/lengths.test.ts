@@ -26,12 +26,12 @@ describe.runIf(hasBrowser)(`lengths of cloth on screen${withoutBrowser}`, () => 
 
     await toTheUncut(page)
     await page.getByText(/^A length of 800 cm, at shelf 2, would serve: it takes/).waitFor()
-    await page.getByRole('button', { name: /^Promise it/ }).click()
-    await page.getByText(/^[\d.]+ cm of White linen, at shelf 2, is promised to it$/).waitFor()
+    await page.getByRole('button', { name: /^Set it aside/ }).click()
+    await page.getByText(/^[\d.]+ cm of White linen, at shelf 2, is set aside for it$/).waitFor()
     await page.getByRole('button', { name: /^Let it go/ }).click()
-    await page.getByRole('button', { name: /^Promise it/ }).click()
+    await page.getByRole('button', { name: /^Set it aside/ }).click()
     await toTheCloths(page)
-    await rows.getByText(/^[\d.]+ cm promised to gored undertunic for Ása Holt \(C-\d{4}-001\)$/).waitFor()
+    await rows.getByText(/^[\d.]+ cm set aside for gored undertunic for Ása Holt \(C-\d{4}-001\)$/).waitFor()
     const { id: garmentId } = commission.garments[0]!
     await granted(planner, 'stage.tick', { garmentId, stage: 'cut', anyway: ['unmeasured'] })
     await toTheUncut(page)

@@ -147,8 +147,8 @@ describe.runIf(hasBrowser)(`a month in the workroom${withoutBrowser}`, () => {
     await page.getByLabel('Place', { exact: true }).fill('shelf 2')
     await page.getByRole('button', { name: 'It is here' }).click()
     await toCommission(page, 'C-2026-001')
-    await page.getByRole('button', { name: /^Promise it/ }).click()
-    await page.getByText(/at shelf 2, is promised to it$/).waitFor()
+    await page.getByRole('button', { name: /^Set it aside/ }).click()
+    await page.getByText(/at shelf 2, is set aside for it$/).waitFor()
     await tick(page, /^Wash and press the cloth/)
     await done(planner)
 

@@ -95,7 +95,7 @@ describe.runIf(hasBrowser)(`the store room on screen${withoutBrowser}`, () => {
     await thread.waitFor({ state: 'detached' })
     await page.getByRole('link', { name: 'Cloths and lengths' }).click()
     const row = page.locator('.life > li')
-    await row.getByText(/^[\d.]+ cm promised to gored undertunic for Ása Holt/).waitFor()
+    await row.getByText(/^[\d.]+ cm set aside for gored undertunic for Ása Holt/).waitFor()
     await row.getByText(/expected on/).waitFor()
     const drawer = page.locator('.drawer > li')
     await drawer.filter({ hasText: 'linen thread' }).getByText('100 m left').waitFor()

@@ -318,11 +318,21 @@ describe('dates', () => {
     expect(now.next[0]!.garmentId).toBe(garments[0]!.id)
     expect(now.fittings).toHaveLength(1)
     expect(now.arriving).toHaveLength(1)
-    expect(now.ring).toEqual([])
+    // The deposit is not paid, and holds the work up from the first day.
+    expect(now.ring.map(({ why }) => why)).toEqual(['deposit'])
     const later = workroom(room.store)
     later.context.now = () => '2026-03-20T12:00:00.000Z'
-    // The deposit has been due for more than a fortnight.
-    expect((await later.done<Today>('today.show')).ring.map(({ why }) => why)).toEqual(['due'])
+    expect((await later.done<Today>('today.show')).ring.map(({ why }) => why)).toEqual(['deposit'])
+    // Once it is cut nothing waits for it; and after a fortnight it is asked for like other money.
+    await room.done('stage.tick', {
+      garmentId: garments[0]!.id,
+      stage: 'cut',
+      anyway: ['unwashed', 'unmeasured'],
+    })
+    expect((await room.done<Today>('today.show')).ring).toEqual([])
+    expect((await later.done<Today>('today.show')).ring).toMatchObject([
+      { why: 'due', day: '2026-03-02', garments: [{ wearer: 'Łucja Ōrme' }] },
+    ])
   })
 })
 

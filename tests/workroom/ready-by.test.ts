@@ -55,7 +55,7 @@ describe('the day that is promised', () => {
     expect(await readyBy(room)).toMatchObject({ answerBy: '2026-03-09', clothThere: '2026-03-12' })
     await room.accepted()
     const { next } = await room.done<{ next: { first: string }[] }>('today.show')
-    expect(next.map(({ first }) => first)).toEqual(['waits.unpromised'])
+    expect(next.map(({ first }) => first)).toEqual(['waits.unpromised.coming'])
     expect((await planned(room)).finish > '2026-03-12').toBe(true)
   })
 

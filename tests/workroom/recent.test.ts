@@ -18,11 +18,12 @@ describe('what was changed lately', () => {
     ])
     expect((await lately())[0]).toEqual({
       ...{ kind: 'commission', id: two.id, title: `${two.number} Ása Holt` },
+      garments: [{ title: { code: 'draft.construction.goredUndertunic' }, wearer: 'Ása Holt' }],
     })
     await room.done('client.change', {
       ...{ id: room.client.id, revision: 1, client: { name: 'Ása Holt', phone: '0123' } },
     })
-    expect((await lately())[0]).toEqual({ kind: 'client', id: room.client.id, title: 'Ása Holt' })
+    expect((await lately())[0]).toMatchObject({ kind: 'client', id: room.client.id, title: 'Ása Holt' })
     await room.done('step.tick', { id: one.garments[0]!.steps[0]!.id })
     expect((await lately(2)).map(({ id }) => id)).toEqual([one.id, room.client.id])
   })
@@ -35,7 +36,7 @@ describe('what was changed lately', () => {
     const first = async () => (await room.done<Recent>('recent.list', { most: 1 })).recent[0]!
     expect((await first()).id).toBe(one.id)
     await room.done('measurementSet.add', { clientId: other.id, measures: { waistGirth: '70 cm' } })
-    expect(await first()).toEqual({ kind: 'client', id: other.id, title: 'Łucja Ōrme' })
+    expect(await first()).toMatchObject({ kind: 'client', id: other.id, title: 'Łucja Ōrme' })
   })
 
   test('leads to a commission from whatever was done in it', async () => {

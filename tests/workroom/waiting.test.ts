@@ -122,6 +122,36 @@ describe('the list of commissions', () => {
     expect(await waitsIn(room)).toEqual([[['waits.deposit', 'waits.wash']]])
   })
 
+  test('asks before cloth is ticked as washed that is not in the house, where a shelf is kept', async () => {
+    const room = await agreedWork()
+    const { garments } = await room.accepted()
+    const [garment] = garments
+    const wash = garment!.steps.find(({ key }) => key === 'wash')!
+    const { cloth: other } = await room.done<{ cloth: Id }>('cloth.add', {
+      ...{ name: 'Blue wool', fibre: 'wool', width: '150 cm' },
+      pricePerMetre: { minor: 900, currency: 'GBP' },
+    })
+    await room.done('stock.add', { clothId: other.id, length: '5 m' })
+    const asked = async (name: string, given: object) => {
+      const answer = await room.ask(name, given)
+      return answer.ok ? 'done' : [answer.error.code, answer.error.field]
+    }
+    expect(await asked('step.tick', { id: wash.id })).toEqual(['refusal.plan.notBought', 'anyway.absent'])
+    await room.done('shopping.order', { clothId: room.cloth.id })
+    const whole = { garmentId: garment!.id, stage: 'prepare' }
+    expect(await asked('stage.tick', whole)).toEqual(['refusal.plan.onItsWay', 'anyway.absent'])
+    expect(await asked('stage.tick', { ...whole, anyway: ['absent'] })).toBe('done')
+  })
+
+  test('and the commission says the same of each garment', async () => {
+    const room = await agreedWork()
+    const { id } = await room.accepted()
+    const { commission } = await room.done<{ commission: Listed['commissions'][number] }>('commission.get', {
+      id,
+    })
+    expect(commission.garments[0]!.waits.map(({ code }) => code)).toEqual(['waits.deposit', 'waits.toBuy'])
+  })
+
   test('is read in as many statements for many garments as for one', async () => {
     const room = await agreedWork()
     await room.done('stock.add', { clothId: room.cloth.id, length: '5 m' })

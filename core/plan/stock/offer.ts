@@ -12,8 +12,8 @@ export type Offered = {
   offers: Offer[]
   /** Lengths of the same cloth that would not serve, and why. */
   others: { lengthId: string; why: Phrase }[]
-  /** Where none serves: the need in unwashed cloth, and that rounded up to what the shop sells by, mm. */
-  buy?: { needed: number; toBuy: number }
+  /** Where none serves: the need in washed and in unwashed cloth, and that rounded up to what the shop sells by, mm. */
+  buy?: { washed: number; needed: number; toBuy: number }
 }
 
 /**
@@ -40,7 +40,7 @@ export function offerFor(need: ClothNeed, lengths: readonly ClothLength[], step:
   )
   if (offers.length > 0) return { offers, others }
   const needed = lengthNeeded(need, UNWASHED)
-  return { offers, others, buy: { needed, toBuy: stepsFor(needed, step) * step } }
+  return { offers, others, buy: { washed: need.length, needed, toBuy: stepsFor(needed, step) * step } }
 }
 
 /** Why so much of a length would not serve; nothing where it would. */

@@ -12,6 +12,10 @@ export const days = {
   'refusal.plan.noPiece': 'This garment has no piece {piece} with a copy {copy}.',
   'refusal.plan.unwashed':
     'The cloth of this garment is not washed yet. Wash it first, or say that you cut it all the same.',
+  'refusal.plan.notBought':
+    'The cloth of this garment is not in the house: {length} is to be bought. If it is here, enter it with its cloth first, or say that it is washed all the same.',
+  'refusal.plan.onItsWay':
+    'The cloth of this garment is still on its way. When it is here, say so with its cloth first, or say that it is washed all the same.',
   'refusal.plan.unmeasured':
     'This cloth was washed, and nobody has measured what is left of it. Measure it, or say that you cut it all the same.',
   'refusal.wash.short':

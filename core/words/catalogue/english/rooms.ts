@@ -118,7 +118,7 @@ export const rooms = {
   'undo.did.stock.add': 'length entered',
   'undo.did.stock.change': 'length changed',
   'undo.did.stock.count': 'length counted',
-  'undo.did.stock.reserve': 'cloth promised',
+  'undo.did.stock.reserve': 'cloth set aside',
   'undo.did.stock.release': 'cloth let go',
   'undo.did.shopping.order': 'cloth ordered',
   'undo.did.supply.add': 'thread or notion entered',

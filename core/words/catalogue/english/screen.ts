@@ -110,6 +110,7 @@ export const screen = {
   'screen.cloth.perMetre': '{price} a metre',
   'screen.cloth.line': '{width} wide; shrinks {warp} % × {weft} %; sold by {step}',
   'screen.commission.cutAnyway': 'Cut all the same',
+  'screen.commission.washedAnyway': 'It is washed all the same',
   'screen.remnant.left': 'Left over',
   'screen.remnant.about': 'The largest rectangles the lay leaves, washed. Tick what goes back to the shelf.',
   'screen.remnant.size': '{width} across × {length} along',

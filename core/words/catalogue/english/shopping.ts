@@ -28,14 +28,14 @@ export const shopping = {
   'shopping.ordered.expected': 'Expected on',
   'shopping.ordered.keep': 'It is ordered',
   'shopping.ordered.help':
-    'It is promised to these garments as it comes. Say “It has arrived” on the cloth page when it is there.',
+    'It is set aside for these garments as it comes. Say “It has arrived” on the cloth page when it is there.',
   'shopping.has': 'It is here',
   'shopping.has.keep': 'Into the drawer',
-  'shopping.fromStock': 'There already, and still to be promised',
+  'shopping.fromStock': 'On the shelf or on its way, and not set aside yet',
   'shopping.fromStock.here': '{length} of {cloth}, for {garment}',
   'shopping.fromStock.hereAt': '{length} of {cloth} at {place}, for {garment}',
   'shopping.fromStock.coming': '{length} of {cloth} that is on its way, for {garment}',
-  'shopping.fromStock.promise': 'Promise it',
+  'shopping.fromStock.promise': 'Set it aside for this',
   'drawer.title': 'Thread and notions in the drawer',
   'drawer.about':
     'What is counted once is taken from the drawer by itself when a garment is sewn through, and put back if that is unticked.',

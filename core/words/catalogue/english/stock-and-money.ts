@@ -6,16 +6,16 @@ export const stockAndMoney = {
   'refusal.stock.width':
     'No cloth is {width} wide. Give its width from selvedge to selvedge, up to 6 metres.',
   'refusal.stock.notFree':
-    '{asked} cannot be reserved: only {free} of this length is free. Take less, or another length.',
-  'refusal.stock.notReserved': 'Nothing of this length is reserved for that garment.',
+    '{asked} cannot be set aside: only {free} of this length is free. Take less, or another length.',
+  'refusal.stock.notReserved': 'Nothing of this length is set aside for that garment.',
   'refusal.stock.releaseTooMuch':
-    'Only {reserved} is reserved for that garment, so {asked} cannot be let go.',
+    'Only {reserved} is set aside for that garment, so {asked} cannot be let go.',
   'refusal.stock.cutUnreserved':
-    'Nothing of this length is reserved for that garment. Reserve what you mean to cut, and then cut it.',
+    'Nothing of this length is set aside for that garment. Set aside what you mean to cut, and then cut it.',
   'refusal.stock.cutTooMuch':
-    'Only {reserved} is reserved for that garment, and {asked} is to be cut. Reserve the rest first.',
+    'Only {reserved} is set aside for that garment, and {asked} is to be cut. Set the rest aside first.',
   'refusal.stock.promised':
-    'Only {found} would be left, and {reserved} is reserved. Say first which garment goes without, and let its cloth go.',
+    'Only {found} would be left, and {reserved} is set aside. Say first which garment goes without, and let its cloth go.',
   'refusal.stock.usedUp': 'Nothing is left of this length that could be measured.',
   'refusal.stock.staysWashed': 'This length has been washed, and washed it stays.',
   'refusal.stock.notCut': 'Nothing of this length was cut for that garment, so nothing of it can come back.',

@@ -9,7 +9,7 @@ export const stockRoom = {
   'refusal.remnant.used': 'This remnant is marked as used up. Untick it first if it is still there.',
   'life.stock.callOff': 'It will not come',
   'life.stock.callOff.what':
-    'What it had promised stands on the shopping list again, and the length is no longer expected.',
+    'What it was set aside for stands on the shopping list again, and the length is no longer expected.',
   'life.stock.callOffKeep': 'Take it off',
   'remnant.at': 'at {place}',
   'remnant.washed': 'washed',
@@ -19,6 +19,6 @@ export const stockRoom = {
   'remnant.place.keep': 'Keep the place',
   'remnant.toStock': 'Put it with the lengths',
   'remnant.toStock.what':
-    'It becomes a length of its own above, to be promised, counted and cut like any other. Only one that goes across the whole cloth is offered for garments.',
+    'It becomes a length of its own above, to be set aside, counted and cut like any other. Only one that goes across the whole cloth is offered for garments.',
   'remnant.toStock.keep': 'Put it with the lengths',
 } as const

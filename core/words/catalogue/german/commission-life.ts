@@ -32,17 +32,23 @@ export const commissionLife: Translated<typeof english> = {
   'life.deliver.today': 'Leer: heute.',
   'life.deliver.keep': 'Es ist übergeben',
   'life.deliver.anyway': 'Trotzdem übergeben',
-  'life.promised.title': 'Stoff aus dem Regal',
+  'life.accepted':
+    'Heute angenommen und als {number} in Arbeit. Worauf es wartet und die Schritte stehen unten; jeden abhaken, wenn er getan ist.',
+  'life.promised.title': 'Der Stoff dafür',
   'life.promised.held': '{length} {cloth} sind zugesagt',
+  'life.promised.coming': '{length} {cloth}, unterwegs und erwartet am {day}, sind zugesagt',
+  'life.promised.comingNoDay':
+    '{length} {cloth}, unterwegs, sind zugesagt. Niemand hat gesagt, wann sie kommen.',
   'life.promised.heldAt': '{length} {cloth}, Platz: {place}, sind zugesagt',
   'life.promised.letGo': 'Freigeben',
   'life.promised.cut': '{length} {cloth} wurden dafür geschnitten',
   'life.promised.offer': 'Eine Länge von {length} würde reichen: {takes} werden gebraucht, {leaves} bleiben',
   'life.promised.offerAt':
     'Eine Länge von {length}, Platz: {place}, würde reichen: {takes} werden gebraucht, {leaves} bleiben',
-  'life.promised.promise': 'Zusagen',
+  'life.promised.promise': 'Diesem Stück zusagen',
   'life.promised.other': 'Eine Länge von {length} ist {why}',
-  'life.promised.buy': 'Ungewaschen werden {needed} gebraucht. {toBuy} kaufen.',
+  'life.promised.buy':
+    'Gewaschen werden {washed} gebraucht, das sind {needed}, wie er aus dem Laden kommt. So, wie er verkauft wird: {toBuy} kaufen.',
   'life.fittings': 'Anproben',
   'life.fittings.none': 'Keine Anprobe ausgemacht.',
   'life.fitting.book': 'Anprobe ausmachen',

@@ -17,6 +17,10 @@ export const days: Translated<typeof english> = {
   'refusal.plan.noPiece': 'Dieses Stück hat kein Teil {piece} mit einem Exemplar {copy}.',
   'refusal.plan.unwashed':
     'Der Stoff für dieses Stück ist noch nicht gewaschen. Erst waschen oder angeben, dass trotzdem geschnitten wird.',
+  'refusal.plan.notBought':
+    'Der Stoff für dieses Stück ist nicht im Haus: {length} sind zu kaufen. Ist er doch da, ihn erst beim Stoff eintragen, oder angeben, dass er trotzdem gewaschen ist.',
+  'refusal.plan.onItsWay':
+    'Der Stoff für dieses Stück ist noch unterwegs. Ist er da, es erst beim Stoff angeben, oder angeben, dass er trotzdem gewaschen ist.',
   'refusal.plan.unmeasured':
     'Dieser Stoff wurde gewaschen, aber niemand hat gemessen, was davon übrig ist. Messen oder angeben, dass trotzdem geschnitten wird.',
   'refusal.wash.short':

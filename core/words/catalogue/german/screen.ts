@@ -116,6 +116,7 @@ export const screen: Translated<typeof english> = {
   'screen.cloth.perMetre': '{price} je Meter',
   'screen.cloth.line': '{width} breit; läuft ein {warp} % × {weft} %; in Schritten von {step}',
   'screen.commission.cutAnyway': 'Trotzdem zuschneiden',
+  'screen.commission.washedAnyway': 'Er ist trotzdem gewaschen',
   'screen.remnant.left': 'Übrig',
   'screen.remnant.about':
     'Die größten Rechtecke, die der Zuschneideplan übrig lässt, gewaschen. Abhaken, was zurück ins Regal kommt.',

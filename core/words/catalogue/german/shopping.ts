@@ -34,11 +34,11 @@ export const shopping: Translated<typeof english> = {
     'Es ist diesen Stücken zugesagt, sobald es kommt. Wenn es da ist, auf der Seite der Stoffe „Ist angekommen“ drücken.',
   'shopping.has': 'Es ist da',
   'shopping.has.keep': 'In die Schublade',
-  'shopping.fromStock': 'Schon da und noch zuzusagen',
+  'shopping.fromStock': 'Da oder unterwegs und noch nicht zugesagt',
   'shopping.fromStock.here': '{length} {cloth}, für {garment}',
   'shopping.fromStock.hereAt': '{length} {cloth}, Platz: {place}, für {garment}',
   'shopping.fromStock.coming': '{length} {cloth}, unterwegs, für {garment}',
-  'shopping.fromStock.promise': 'Zusagen',
+  'shopping.fromStock.promise': 'Diesem Stück zusagen',
   'drawer.title': 'Garn und Zutaten in der Schublade',
   'drawer.about':
     'Was einmal gezählt ist, geht von allein aus der Schublade, wenn ein Stück genäht ist, und kommt zurück, wenn der Haken wieder weg ist.',

@@ -27,6 +27,8 @@ export type Construction = {
   choices: Choices
   /** Ids of the choices a maker sets most often, for the head of a form. */
   often: readonly string[]
+  /** What it is usually made of, where one of the two prevails (common practice). */
+  usualFibre?: 'linen' | 'wool'
   /** How it is sewn unless the maker says otherwise. */
   finishPlan: FinishPlanId
   /** Never cut from the good cloth before a toile of it has been fitted. */

@@ -66,6 +66,7 @@ export const catalogueRequests = [
         useful: construction.useful,
         sources: construction.sources,
         often: construction.often,
+        usualFibre: construction.usualFibre ?? null,
         finishPlan: construction.finishPlan,
         toile: construction.toile ?? false,
         choices: Object.entries(construction.choices).map(([choice, data]) => ({

@@ -41,6 +41,22 @@ export function daysToComeOf(context: Context): (needs: readonly ClothNeed[], fr
       .reduce((most, state) => Math.max(most, daysOf(state, from)), 0)
 }
 
+/** Where the cloth of a garment that is not accepted yet is: of several the one furthest from the table; null where none is needed. */
+export type Whereabouts = 'here' | 'coming' | 'order' | null
+
+/** Tells where cloths are that are needed, whomever they are set aside for. */
+export function whereaboutsOf(context: Context): (needs: readonly ClothNeed[]) => Whereabouts {
+  const shelf = shelfOf(context)
+  const whereIs = (state: ClothState): Whereabouts => {
+    if (state.at === 'toBuy') return 'order'
+    return state.at === 'here' || (state.at === 'unpromised' && state.day === undefined) ? 'here' : 'coming'
+  }
+  return (needs) => {
+    const all = needs.flatMap((need) => shelf.stateOf(need)).map(whereIs)
+    return (['order', 'coming', 'here'] as const).find((one) => all.includes(one)) ?? null
+  }
+}
+
 /** A day that nobody named hinders nothing that can be reckoned. */
 const daysOf = (state: ClothState, from: Day): number =>
   state.at === 'toBuy'

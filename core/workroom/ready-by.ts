@@ -6,7 +6,7 @@ import { plannedSteps } from '../plan/steps.ts'
 import { answerBy } from '../quote/answer.ts'
 import type { QuoteLine } from '../quote/types.ts'
 import { addDays, type Day } from '../words/dates.ts'
-import { daysToComeOf } from './cloth-states.ts'
+import { daysToComeOf, type Whereabouts, whereaboutsOf } from './cloth-states.ts'
 import { needsOn } from './needs.ts'
 import { baseOf } from './open-work.ts'
 import { paceOf } from './pace.ts'
@@ -23,6 +23,8 @@ type ReadyBy = {
   answerBy: Day
   /** When the cloth is there, ordered on that day; that day itself where the shelf has it. */
   clothThere: Day
+  /** Where its cloth is now. */
+  cloth: Whereabouts
 }
 
 /**
@@ -73,13 +75,15 @@ export function readyIfAccepted(lines: readonly New[], context: Context): Day | 
 export function promiserOf(context: Context): (lines: readonly New[]) => ReadyBy {
   const base = datedBase(context)
   const pace = paceOf(context)
+  const whereabouts = whereaboutsOf(context)
   const yes = answerBy(base.today, addDays(base.today, settingsOf(context).validityDays))
   return (lines) => {
     const jobs = newJobs(lines, yes, context)
+    const needs = lines.flatMap((line) => needsOn(line.id ?? 'new', line))
     const there = jobs.flatMap(({ release }) => (release === null ? [] : [release]))
     return {
       day: promiseDay(base, jobs, pace),
-      ...{ answerBy: yes, clothThere: there.sort().at(-1) ?? yes },
+      ...{ answerBy: yes, clothThere: there.sort().at(-1) ?? yes, cloth: whereabouts(needs) },
     }
   }
 }

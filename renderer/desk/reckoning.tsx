@@ -17,6 +17,7 @@ import { AgreedAlready } from './agreed-already.tsx'
 import { AgreedForm } from './agreed-form.tsx'
 import { Alternatives, type Variation } from './alternatives.tsx'
 import { ChoicesForm, type Chosen } from './choices-form.tsx'
+import { ClothField, firstCloth } from './cloth-field.tsx'
 import { Earnings } from './earnings.tsx'
 import { type Extras, ExtrasForm } from './extras-form.tsx'
 import { LayRoom } from './lay-room.tsx'
@@ -74,9 +75,14 @@ export function Reckoning(props: ReckoningProps) {
   const { value: plans } = useQuery('finishPlans.list', {})
   const [wishedSet, setSet] = useHalfFilled(`set ${wearerId}`, sets.at(-1)!.id)
   const setId = sets.some(({ id }) => id === wishedSet) ? wishedSet : sets.at(-1)!.id
-  const [clothWished, setCloth] = useHalfFilled(`cloth ${wearerId}`, cloths[0]!.id, wishedCloth)
+  const [clothWished, setCloth] = useHalfFilled<string | undefined>(
+    `cloth ${wearerId}`,
+    undefined,
+    wishedCloth,
+  )
   // Whatever was chosen before may have been taken out of the book.
-  const clothId = cloths.some(({ id }) => id === clothWished) ? clothWished : cloths[0]!.id
+  const cloth = cloths.find(({ id }) => id === clothWished) ?? firstCloth(cloths, described?.usualFibre)
+  const clothId = cloth.id
   const [otherClothIds, setOthers] = useHalfFilled<OtherCloths>(`others ${wearerId}`, {})
   // Each garment is sewn as it usually is until the maker says otherwise.
   const [plan, setPlan] = useHalfFilled<PlanId | undefined>(`plan ${wearerId}`, undefined)
@@ -174,12 +180,7 @@ export function Reckoning(props: ReckoningProps) {
             }))}
             help={estimated.length === 0 ? undefined : tell('screen.desk.estimated', { measures: estimated })}
           />
-          <SelectField
-            label={tell('screen.desk.cloth')}
-            value={clothId}
-            onChange={setCloth}
-            options={cloths}
-          />
+          <ClothField {...{ cloths, chosen: cloth, usual: construction?.usualFibre }} onChange={setCloth} />
           <OtherClothFields estimate={estimate} cloths={cloths} chosen={otherClothIds} onChange={setOthers} />
           <SelectField
             label={tell('screen.desk.plan')}

@@ -8,12 +8,11 @@ export function RestsOn({ readyBy, old }: Promised) {
   const tell = useTell()
   const said = () => {
     if (readyBy === undefined || readyBy.day === null) return ''
-    const { day, answerBy, clothThere } = readyBy
+    const { day, answerBy, clothThere, cloth } = readyBy
     const short = (of: string) => printDayShort(of, reader.locale)
     const days = { day: short(day), answer: short(answerBy) }
-    return clothThere === answerBy
-      ? tell('weeks.bill.yes', days)
-      : tell('weeks.bill.yesAndCloth', { ...days, cloth: short(clothThere) })
+    if (clothThere !== answerBy) return tell('weeks.bill.yesAndCloth', { ...days, cloth: short(clothThere) })
+    return tell(cloth === 'here' || cloth === 'coming' ? `weeks.bill.yes.${cloth}` : 'weeks.bill.yes', days)
   }
   return <p className={old ? 'rests-on old' : 'rests-on'}>{said()}</p>
 }

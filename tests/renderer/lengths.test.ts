@@ -13,7 +13,7 @@ describe.runIf(hasBrowser)(`lengths of cloth on screen${withoutBrowser}`, () => 
     const { page } = planner
     const { commission } = await openUncut(planner)
     await toTheUncut(page)
-    await page.getByText(/^It needs .* of unwashed cloth\. Buy .*\.$/).waitFor()
+    await page.getByText(/^It needs .* of washed cloth, .* buy [0-9.]+ cm\.$/).waitFor()
 
     await toTheCloths(page)
     await page.getByRole('button', { name: 'Add a length' }).click()

@@ -3,7 +3,7 @@ import { addDays } from '../../core/words/dates.ts'
 import { agreedWork } from '../support/agreed-work.ts'
 
 type Room = Awaited<ReturnType<typeof agreedWork>>
-type ReadyBy = { day: string; answerBy: string; clothThere: string }
+type ReadyBy = { day: string; answerBy: string; clothThere: string; cloth: string }
 type Planned = { id: string; finish: string; late: number | null; dueDay: string }
 
 const DAY = 86_400_000
@@ -28,10 +28,10 @@ describe('the day that is promised', () => {
   test('counts from the last day of a yes, and from when cloth comes that is ordered then', async () => {
     const room = await agreedWork(WEEKS)
     const bought = await readyBy(room)
-    expect(bought).toMatchObject({ answerBy: '2026-03-09', clothThere: '2026-03-23' })
+    expect(bought).toMatchObject({ answerBy: '2026-03-09', clothThere: '2026-03-23', cloth: 'order' })
     await room.done('stock.add', { clothId: room.cloth.id, length: '12 m' })
     const shelved = await readyBy(room)
-    expect(shelved).toMatchObject({ answerBy: '2026-03-09', clothThere: '2026-03-09' })
+    expect(shelved).toMatchObject({ answerBy: '2026-03-09', clothThere: '2026-03-09', cloth: 'here' })
     expect(addDays(shelved.day, 14)).toBe(bought.day)
   })
 
@@ -52,7 +52,11 @@ describe('the day that is promised', () => {
     await room.done('stock.add', {
       ...{ clothId: room.cloth.id, length: '3 m', orderedDay: '2026-03-02', expectedDay: '2026-03-12' },
     })
-    expect(await readyBy(room)).toMatchObject({ answerBy: '2026-03-09', clothThere: '2026-03-12' })
+    expect(await readyBy(room)).toMatchObject({
+      answerBy: '2026-03-09',
+      clothThere: '2026-03-12',
+      cloth: 'coming',
+    })
     await room.accepted()
     const { next } = await room.done<{ next: { first: string }[] }>('today.show')
     expect(next.map(({ first }) => first)).toEqual(['waits.unpromised.coming'])

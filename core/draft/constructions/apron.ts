@@ -41,6 +41,7 @@ export const apron: Construction = {
   useful: [],
   choices: CHOICES,
   often: ['skirtLength', 'apronBand', 'fullness'],
+  usualFibre: 'linen',
   finishPlan: 'machineWhereHidden',
   draft,
   describe: ({ sizes }) => [

@@ -75,6 +75,7 @@ export const circleCloak: Construction = {
   useful: ['kneeHeight', 'headGirth', 'stature'],
   choices: CHOICES,
   often: ['circle', 'hemLevel', 'cloakLength', 'hooded', 'lined', 'cloakClosing'],
+  usualFibre: 'wool',
   finishPlan: 'machineWhereHidden',
   draft,
   describe: (made) => [

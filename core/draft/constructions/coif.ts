@@ -42,6 +42,7 @@ export const coif: Construction = {
   useful: ['stature'],
   choices: CHOICES,
   often: ['coifWidth', 'coifDepth', 'lined'],
+  usualFibre: 'linen',
   finishPlan: 'allByHand',
   draft,
   describe: (made) => [

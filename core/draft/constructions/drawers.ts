@@ -53,6 +53,7 @@ export const drawers: Construction = {
   useful: ['totalCrotchLength', 'thighGirth'],
   choices: CHOICES,
   often: ['drawersLength', 'hipEase', 'crotchGusset'],
+  usualFibre: 'linen',
   finishPlan: 'allByMachine',
   draft,
   describe: ({ sizes }) => [

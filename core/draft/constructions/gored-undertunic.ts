@@ -23,6 +23,7 @@ export const goredUndertunic: Construction = {
   useful: SLEEVED_USEFUL,
   choices: CHOICES,
   often: ['hemLevel', 'length', 'chestEase', 'neck', 'sleeve', 'gores', 'sweep'],
+  usualFibre: 'linen',
   finishPlan: 'machineWhereHidden',
   draft,
   describe: describeTunic,

@@ -69,6 +69,7 @@ export const hood: Construction = {
   useful: ['stature'],
   choices: CHOICES,
   often: ['capeLength', 'frontOpening', 'tail', 'tailLength', 'lined'],
+  usualFibre: 'wool',
   finishPlan: 'allByHand',
   draft,
   describe: (made) => [

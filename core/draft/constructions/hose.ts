@@ -67,6 +67,7 @@ export const hose: Construction = {
   useful: ['kneeGirth'],
   choices: CHOICES,
   often: ['hoseTop', 'takenIn', 'clothStretch', 'foot'],
+  usualFibre: 'wool',
   finishPlan: 'allByHand',
   toile: true,
   draft,

@@ -27,6 +27,7 @@ export const kerchief: Construction = {
   useful: ['headGirth'],
   choices: CHOICES,
   often: ['side'],
+  usualFibre: 'linen',
   finishPlan: 'allByHand',
   draft,
   describe: (made) => [phrase('draft.describe.kerchief', { side: sizeIn(made, 'side') })],

@@ -51,6 +51,7 @@ export const lacedKirtle: Construction = {
   ],
   choices: CHOICES,
   often: ['hemLevel', 'lacedAt', 'kirtleSleeve', 'neckDepth', 'lined', 'goresAt'],
+  usualFibre: 'wool',
   finishPlan: 'allByHand',
   toile: true,
   draft,

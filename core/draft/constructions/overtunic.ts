@@ -46,6 +46,7 @@ export const overtunic: Construction = {
   useful: [...SLEEVED_USEFUL, 'wristGirth'],
   choices: CHOICES,
   often: ['hemLevel', 'length', 'chestEase', 'forearm', 'sideSlit', 'lined', 'gores'],
+  usualFibre: 'wool',
   finishPlan: 'machineWhereHidden',
   draft,
   describe: (made) => [

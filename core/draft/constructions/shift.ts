@@ -69,6 +69,7 @@ export const shift: Construction = {
   useful: SLEEVED_USEFUL,
   choices: CHOICES,
   often: ['hemLevel', 'length', 'chestEase', 'sleeve', 'sleeveEnd', 'neckEnd'],
+  usualFibre: 'linen',
   finishPlan: 'allByHand',
   draft,
   describe: ({ choices, sizes }) => [

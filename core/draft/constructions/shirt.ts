@@ -79,6 +79,7 @@ export const shirt: Construction = {
   useful: [...SLEEVED_USEFUL, 'neckGirth'],
   choices: CHOICES,
   often: ['chestEase', 'backLength', 'collarLength', 'collarDepth', 'sleeveLength', 'slitLength'],
+  usualFibre: 'linen',
   finishPlan: 'allByHand',
   draft,
   describe: ({ sizes }) => [

@@ -69,6 +69,7 @@ export const sidelessOvergown: Construction = {
   useful: ['stature', 'hipHeight', 'insideLegHeight', 'kneeHeight', 'calfGirth'],
   choices: CHOICES,
   often: ['hemLevel', 'length', 'openTo', 'openingDepth', 'lined'],
+  usualFibre: 'wool',
   finishPlan: 'machineWhereHidden',
   draft,
   describe: (made) => [

@@ -68,6 +68,7 @@ export const smock: Construction = {
   useful: [...SLEEVED_USEFUL, 'neckGirth'],
   choices: CHOICES,
   often: ['hemLevel', 'length', 'neckHeight', 'fullness', 'chestEase', 'closing'],
+  usualFibre: 'linen',
   finishPlan: 'allByHand',
   draft,
   describe: ({ choices, sizes }) => [

@@ -59,6 +59,7 @@ export const strapDress: Construction = {
   useful: ['stature', 'hipHeight', 'insideLegHeight', 'kneeHeight', 'calfGirth'],
   choices: CHOICES,
   often: ['hemLevel', 'dressLength', 'chestEase', 'goreSpread'],
+  usualFibre: 'wool',
   finishPlan: 'machineWhereHidden',
   draft,
   describe: (made) => [

@@ -30,6 +30,7 @@ export const veil: Construction = {
   useful: ['headGirth'],
   choices: CHOICES,
   often: ['veilShape', 'veilLength', 'veilDepth'],
+  usualFibre: 'linen',
   finishPlan: 'allByHand',
   draft,
   describe: (made) => [

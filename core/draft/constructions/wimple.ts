@@ -30,6 +30,7 @@ export const wimple: Construction = {
   useful: [],
   choices: CHOICES,
   often: ['wimpleLength', 'wimpleDepth'],
+  usualFibre: 'linen',
   finishPlan: 'allByHand',
   draft,
   describe: (made) => [

@@ -127,6 +127,12 @@ export const screen = {
   'screen.desk.cloth': 'Cloth',
   'screen.desk.estimated':
     'Estimated, not taken: {measures}. Quote by them if you must; measure before you cut.',
+  'desk.cloth.sold': '{width} wide, {price} a metre.',
+  'desk.cloth.here': '{free} of it lies free in the house.',
+  'desk.cloth.coming': '{free} that is on its way is free too.',
+  'desk.cloth.none': 'None of it lies free in the house.',
+  'desk.cloth.usual.linen': 'This garment is usually made of linen.',
+  'desk.cloth.usual.wool': 'This garment is usually made of wool.',
   'screen.desk.plan': 'Sewn',
   'screen.desk.customer': 'Who pays',
   'screen.desk.quantity': 'How many',

@@ -116,6 +116,8 @@ export const today = {
   'weeks.bill.none': 'no day',
   'weeks.bill.wait': '…',
   'weeks.bill.yes': 'Ready by {day}, with a yes by {answer}.',
+  'weeks.bill.yes.here': 'Ready by {day}, with a yes by {answer}; its cloth is in the house.',
+  'weeks.bill.yes.coming': 'Ready by {day}, with a yes by {answer}; its cloth is on its way already.',
   'weeks.bill.yesAndCloth': 'Ready by {day}, with a yes by {answer}; cloth ordered then is here on {cloth}.',
   'people.title': 'Who works here',
   'people.about':

@@ -133,6 +133,12 @@ export const screen: Translated<typeof english> = {
   'screen.desk.cloth': 'Stoff',
   'screen.desk.estimated':
     'Geschätzt, nicht genommen: {measures}. Ein Angebot geht notfalls damit; vor dem Zuschneiden messen.',
+  'desk.cloth.sold': '{width} breit, {price} der Meter.',
+  'desk.cloth.here': '{free} davon liegen frei im Haus.',
+  'desk.cloth.coming': '{free}, die unterwegs sind, sind auch frei.',
+  'desk.cloth.none': 'Davon liegt nichts frei im Haus.',
+  'desk.cloth.usual.linen': 'Dieses Stück ist gewöhnlich aus Leinen.',
+  'desk.cloth.usual.wool': 'Dieses Stück ist gewöhnlich aus Wolle.',
   'screen.desk.plan': 'Genäht',
   'screen.desk.customer': 'Wer bezahlt',
   'screen.desk.quantity': 'Wie viele',

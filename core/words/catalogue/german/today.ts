@@ -119,6 +119,8 @@ export const today: Translated<typeof english> = {
   'weeks.bill.none': 'kein Tag',
   'weeks.bill.wait': '…',
   'weeks.bill.yes': 'Fertig bis {day} bei Zusage bis {answer}.',
+  'weeks.bill.yes.here': 'Fertig bis {day} bei Zusage bis {answer}; der Stoff ist im Haus.',
+  'weeks.bill.yes.coming': 'Fertig bis {day} bei Zusage bis {answer}; der Stoff ist schon unterwegs.',
   'weeks.bill.yesAndCloth':
     'Fertig bis {day} bei Zusage bis {answer}; dann bestellter Stoff ist am {cloth} da.',
   'people.title': 'Wer hier arbeitet',

@@ -135,7 +135,7 @@ export const clientRequests = [
         const { id: commissionId, number, state, deliveredDay } = commissionOfQuote(db, row.id) ?? {}
         return {
           ...row,
-          ...{ total: short.total, garments: short.garments },
+          ...{ total: short.total, garments: short.garments, customer: short.customer },
           commission:
             commissionId === undefined
               ? null

@@ -40,6 +40,12 @@ export function ClientMade({ id }: { id: string }) {
                     tell('paper.garment.forWhom', { title: say(title, reader), wearer }),
                   )
                   .join(', ')}
+                {quote.garments.every(({ wearer }) => wearer === quote.customer) ? null : (
+                  <>
+                    <br />
+                    <span className="quiet">{tell('client.made.paidBy', { customer: quote.customer })}</span>
+                  </>
+                )}
               </td>
               <td>{printDayShort(quote.day, reader.locale)}</td>
               <td>

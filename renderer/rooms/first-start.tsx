@@ -37,7 +37,11 @@ export function FirstStart({ onBegun }: { onBegun: () => void }) {
         },
       }),
     ).then((done) => done && onBegun())
-  const look = () => run(enterSample).then((done) => done && onBegun())
+  const [entering, setEntering] = useState(false)
+  const look = () => {
+    setEntering(true)
+    return run(enterSample).then((done) => (done ? onBegun() : setEntering(false)))
+  }
   return (
     <main className="stack">
       <h1>{tell('screen.first.title')}</h1>
@@ -89,6 +93,9 @@ export function FirstStart({ onBegun }: { onBegun: () => void }) {
                 {tell('screen.first.look')}
               </Button>
             </div>
+            <p role="status" className="quiet">
+              {entering ? tell('screen.first.entering') : ''}
+            </p>
           </section>
           <BringAlong onBrought={onBegun} />
         </div>

@@ -42,7 +42,7 @@ export function Quote({ id }: { id: string }) {
     })
   const decline = () => doing.run(() => workroom.ask('quote.decline', { id })).then(reload)
   return (
-    <div className="stack narrow">
+    <div className="stack">
       <div className="between">
         <div>
           <h1>{tell('screen.quote.title', { number: quote.number, customer: snapshot.customer.name })}</h1>
@@ -68,52 +68,63 @@ export function Quote({ id }: { id: string }) {
         </p>
       )}
       <LookAt asked={{ paper: 'quote', id }} words={tell('papers.look')} />
-      {snapshot.lines.map((line) => (
-        <QuotedGarment
-          key={line.id}
-          line={line}
-          taken={taken[line.id]}
-          onTake={
-            quote.state === 'sent' ? (option) => setTaken(withOption(taken, line.id, option)) : undefined
-          }
-        />
-      ))}
-      {snapshot.shipping === undefined ? null : (
-        <p className="between">
-          <span>{tell('selling.shippingLine')}</span>
-          <span>{printMoney(snapshot.shipping.net, reader.locale)}</span>
-        </p>
-      )}
-      <p className="between">
-        <span>
-          {tell('screen.quote.deposit', { deposit: snapshot.deposit, day: { date: snapshot.validUntil } })}{' '}
-          <a href={settingAt('deposit')}>{tell('guiding.deposit')}</a>
-        </span>
-        <strong>{printMoney(totalWith(snapshot, taken), reader.locale)}</strong>
-      </p>
-      {(snapshot.payments ?? []).length < 3 ? null : (
-        <ul className="plain">
-          {snapshot.payments?.map(({ when, amount }) => (
-            <li key={when}>{tell('selling.payments', { amount, when: tell(`quote.payment.${when}`) })}</li>
+      <div className="quote-page">
+        <div className="stack">
+          {snapshot.lines.map((line) => (
+            <QuotedGarment
+              key={line.id}
+              line={line}
+              taken={taken[line.id]}
+              onTake={
+                quote.state === 'sent' ? (option) => setTaken(withOption(taken, line.id, option)) : undefined
+              }
+            />
           ))}
-        </ul>
-      )}
-      {quote.state !== 'sent' ? null : (
-        <section className="sheet stack">
-          <h2>{tell('guiding.answer')}</h2>
-          <WhatIf quoteId={id} promised={snapshot.promised} />
-          <div className="row">
-            <Button busy={doing.busy} onPress={() => void accept()}>
-              {tell('screen.quote.accept')}
-            </Button>
-            <Button busy={doing.busy} onPress={() => void decline()}>
-              {tell('screen.quote.decline')}
-            </Button>
-          </div>
-          <NotUndone act="quote.accept" />
-        </section>
-      )}
-      <ForHerAlone {...snapshot} />
+          {snapshot.shipping === undefined ? null : (
+            <p className="between">
+              <span>{tell('selling.shippingLine')}</span>
+              <span>{printMoney(snapshot.shipping.net, reader.locale)}</span>
+            </p>
+          )}
+          <p className="between">
+            <span>
+              {tell('screen.quote.deposit', {
+                deposit: snapshot.deposit,
+                day: { date: snapshot.validUntil },
+              })}{' '}
+              <a href={settingAt('deposit')}>{tell('guiding.deposit')}</a>
+            </span>
+            <strong>{printMoney(totalWith(snapshot, taken), reader.locale)}</strong>
+          </p>
+          {(snapshot.payments ?? []).length < 3 ? null : (
+            <ul className="plain">
+              {snapshot.payments?.map(({ when, amount }) => (
+                <li key={when}>
+                  {tell('selling.payments', { amount, when: tell(`quote.payment.${when}`) })}
+                </li>
+              ))}
+            </ul>
+          )}
+        </div>
+        <div className="stack">
+          {quote.state !== 'sent' ? null : (
+            <section className="sheet stack">
+              <h2>{tell('guiding.answer')}</h2>
+              <WhatIf quoteId={id} promised={snapshot.promised} />
+              <div className="row">
+                <Button busy={doing.busy} onPress={() => void accept()}>
+                  {tell('screen.quote.accept')}
+                </Button>
+                <Button busy={doing.busy} onPress={() => void decline()}>
+                  {tell('screen.quote.decline')}
+                </Button>
+              </div>
+              <NotUndone act="quote.accept" />
+            </section>
+          )}
+          <ForHerAlone {...snapshot} />
+        </div>
+      </div>
     </div>
   )
 }

@@ -1,6 +1,7 @@
 /** A client's own page, and what the list says of her. */
 export const client = {
   'client.made': 'Quoted and made',
+  'client.made.paidBy': 'paid by {customer}',
   'client.made.state': 'What became of it',
   'client.made.open': 'in work',
   'client.change': 'Change name, address or note',

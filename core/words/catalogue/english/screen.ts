@@ -24,6 +24,7 @@ export const screen = {
   'screen.first.sampleAbout':
     'Tenter Lane, with invented clients, cloths and work, in a file of its own. Nothing of it ever gets into yours.',
   'screen.first.look': 'Look round Tenter Lane',
+  'screen.first.entering': 'The sample workroom is being laid out. That takes a few seconds.',
   'screen.client.new': 'New client',
   'screen.client.email': 'E-mail',
   'screen.client.enter': 'Enter in the book',

@@ -4,6 +4,7 @@ import type { Translated } from '../translated.ts'
 /** Die Seite einer Kundin, und was die Liste von ihr sagt. */
 export const client: Translated<typeof english> = {
   'client.made': 'Angeboten und angefertigt',
+  'client.made.paidBy': 'bezahlt von {customer}',
   'client.made.state': 'Was daraus wurde',
   'client.made.open': 'in Arbeit',
   'client.change': 'Name, Adresse oder Notiz ändern',

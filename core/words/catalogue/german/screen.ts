@@ -27,6 +27,7 @@ export const screen: Translated<typeof english> = {
   'screen.first.sample': 'Die Musterwerkstatt',
   'screen.first.sampleAbout':
     'Tenter Lane, mit erfundenen Kunden, Stoffen und Arbeiten, in einer Datei für sich. Nichts davon gelangt je in die eigene.',
+  'screen.first.entering': 'Die Musterwerkstatt wird eingerichtet. Das dauert ein paar Sekunden.',
   'screen.first.look': 'In Tenter Lane umsehen',
   'screen.client.new': 'Neuer Kunde',
   'screen.client.email': 'E-Mail',

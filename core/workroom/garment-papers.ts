@@ -7,9 +7,11 @@ import type { GarmentSheet } from '../paper/sheet.ts'
 import { isPlanned } from '../plan/steps.ts'
 import { getClient } from '../store/clients.ts'
 import { garmentsOf, getCommission, getGarment, stepsOfGarments } from '../store/commissions.ts'
+import { latestDocument } from '../store/documents.ts'
 import { latestDraftOf } from '../store/garment-drafts.ts'
 import { getQuote } from '../store/quotes.ts'
 import type { DocumentKind } from '../store/schema.ts'
+import { dayAt } from '../words/dates.ts'
 import { isAlone, lineAsCut, lineAsMade } from './as-made.ts'
 import { constructionFor } from './constructions.ts'
 import * as inputs from './inputs.ts'
@@ -19,6 +21,21 @@ import { settingsOf, today } from './settings.ts'
 
 /** Papers of one garment besides the work order and the cutting sheet, and those of a whole commission. */
 export const garmentPaperRequests = [
+  request({
+    name: 'garment.papers',
+    kind: 'query',
+    about: 'When the work order and the cutting sheet of a garment were printed last; null where never.',
+    input: z.strictObject({ garmentId: inputs.id }),
+    run: ({ garmentId }, context) => {
+      const { db } = context.store
+      const { quoteId } = getCommission(db, getGarment(db, garmentId, 'garmentId').commissionId)
+      const printed = (kind: DocumentKind) => {
+        const print = latestDocument(db, kind, quoteId, garmentId)
+        return print === undefined ? null : dayAt(print.createdAt, settingsOf(context).timeZone)
+      }
+      return { workOrder: printed('workOrder'), cuttingSheet: printed('cuttingSheet') }
+    },
+  }),
   request({
     name: 'pattern.print',
     kind: 'job',

@@ -9,7 +9,7 @@ import { useHouse, useTell } from '../workroom.tsx'
 import { CutStage } from './cut-stage.tsx'
 import { Holds } from './holds.tsx'
 import { LogTime } from './log-time.tsx'
-import { type Followed, type Garment, minutesOn, type Time } from './logged.ts'
+import { type Followed, type Garment, minutesOf, minutesOn, type Time } from './logged.ts'
 import { GarmentPapers } from './papers.tsx'
 import { Ticked } from './ticked.tsx'
 import { type Stage, useTicking } from './ticking.ts'
@@ -61,7 +61,11 @@ export function GarmentSteps({
       refused: here ? refused : undefined,
       anyway: here && guard !== undefined ? ticking.anyway : undefined,
       washing: guard === 'absent',
-      did: last && { what: last.act.name, ...(last.undone ? {} : { undo: ticking.undo }) },
+      did: last && {
+        what: last.act.name,
+        untimed: last.ids.length > 0 && last.ids.every((id) => minutesOf(times, id) === 0),
+        ...(last.undone ? {} : { undo: ticking.undo }),
+      },
     }
   }
   return (

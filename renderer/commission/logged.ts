@@ -15,6 +15,12 @@ export function minutesOn(times: readonly Time[], stepIds: readonly string[]): n
     .reduce((sum, { minutes }) => sum + minutes, 0)
 }
 
+/** Minutes that were logged for a step, alone or together with others. */
+export const minutesOf = (times: readonly Time[], stepId: string): number =>
+  times
+    .filter((time) => time.removedAt === null && time.stepIds.includes(stepId))
+    .reduce((sum, { minutes }) => sum + minutes, 0)
+
 const keyOf = (ids: readonly string[]): string => [...ids].sort().join(' ')
 
 /** How many steps of a garment no time was logged for, neither alone nor with others. */

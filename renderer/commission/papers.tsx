@@ -6,12 +6,12 @@ import { SelectField } from '../parts/field.tsx'
 import { LookAt } from '../parts/look-at.tsx'
 import { useShown } from '../parts/printing.ts'
 import { Refusal } from '../parts/refusal.tsx'
-import { useDoing, useHouse, useTell } from '../workroom.tsx'
+import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 
 type PatternPaper = NonNullable<InputOf<'pattern.print'>['paper']>
 const PAPERS = ['A4', 'A3', 'Letter', 'oneSheet'] as const
 
-const LOOKED = ['workOrder', 'cuttingSheet', 'pattern', 'careSheet'] as const
+const LOOKED = ['cuttingSheet', 'pattern', 'careSheet'] as const
 type Looked = (typeof LOOKED)[number]
 
 /** The papers of a garment: those of every day at hand, the others behind a word. */
@@ -21,12 +21,19 @@ export function GarmentPapers({ garmentId }: { garmentId: string }) {
   const doing = useDoing()
   const show = useShown()
   const [paper, setPaper] = useState<PatternPaper>('A4')
-  const [looked, setLooked] = useState<Looked>('workOrder')
+  const [looked, setLooked] = useState<Looked>('cuttingSheet')
   const asked = { garmentId }
+  const { value: last, reload } = useQuery('garment.papers', asked)
+  const printed = [
+    ...(last?.workOrder == null ? [] : [tell('papers.printed.workOrder', { day: { date: last.workOrder } })]),
+    ...(last?.cuttingSheet == null
+      ? []
+      : [tell('papers.printed.cuttingSheet', { day: { date: last.cuttingSheet } })]),
+  ]
   const button = (words: string, print: () => Promise<{ document: { id: string } }>, key?: KeyName) => (
     <Button
       busy={doing.busy}
-      onPress={() => void doing.run(() => show(print()))}
+      onPress={() => void doing.run(() => show(print())).then(reload)}
       {...(key === undefined ? {} : { shortcut: key })}
     >
       {words}
@@ -37,7 +44,9 @@ export function GarmentPapers({ garmentId }: { garmentId: string }) {
       <div className="row">
         {button(tell('paper.order.title'), () => workroom.ask('workOrder.print', asked), 'print')}
         {button(tell('paper.cutting.title'), () => workroom.ask('cuttingSheet.print', asked))}
+        <LookAt asked={{ paper: 'workOrder', garmentId }} words={tell('papers.look.workOrder')} />
       </div>
+      {printed.length === 0 ? null : <p className="quiet">{printed.join(' ')}</p>}
       <details>
         <summary>{tell('papers.more')}</summary>
         <div className="stack">

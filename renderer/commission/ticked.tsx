@@ -11,7 +11,7 @@ type Props = {
   /** Whether it was washing that asked. */
   washing?: boolean | undefined
   /** What was done last; without `undo` it is open again. */
-  did: { what: string; undo?: () => void } | undefined
+  did: { what: string; untimed?: boolean; undo?: () => void } | undefined
 }
 
 /** Beneath what one ticks: why it was refused, or what was done with the way back. */
@@ -37,7 +37,10 @@ export function Ticked({ refused, busy, anyway, washing = false, did }: Props) {
       <div ref={line} role="status" className="ticked" tabIndex={-1}>
         {did === undefined ? null : (
           <>
-            <span>{tell(undoing === undefined ? 'tick.undone' : 'tick.done', { what: did.what })}</span>
+            <span>
+              {tell(undoing === undefined ? 'tick.undone' : 'tick.done', { what: did.what })}{' '}
+              {undoing !== undefined && did.untimed === true ? tell('tick.untimed') : ''}
+            </span>
             {undoing === undefined ? null : (
               <Button
                 label={tell('tick.undo.what', { what: did.what })}

@@ -28,7 +28,7 @@ describe.runIf(hasBrowser)(`papers on screen${withoutBrowser}`, () => {
     await toTheUncut(page)
     await page.locator('summary', { hasText: 'More papers' }).click()
     await page.getByLabel('To look at on the screen').selectOption('cuttingSheet')
-    await page.getByRole('button', { name: 'Look at it first' }).click()
+    await page.getByRole('button', { name: 'Look at it first', exact: true }).click()
     await page.getByRole('img', { name: /^Page 1 of \d$/ }).waitFor()
     await page
       .getByRole('img', { name: /^Page 1 of \d$/ })
@@ -39,6 +39,8 @@ describe.runIf(hasBrowser)(`papers on screen${withoutBrowser}`, () => {
 
     await page.getByLabel('Pattern printed on').selectOption('oneSheet')
     const number = /^C-\d{4}-001/
+    expect(await printed(planner, 'Cutting sheet')).toMatch(number)
+    await page.getByText(/^Cutting sheet printed on /).waitFor()
     expect(await printed(planner, 'Full-size pattern')).toMatch(/-1-pattern$/)
     expect(await printed(planner, 'How to care for it')).toMatch(/-1-care$/)
     expect(await printed(planner, 'Labels for what is cut')).toMatch(number)

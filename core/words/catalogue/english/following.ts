@@ -4,6 +4,8 @@ export const following = {
     'Some of these steps are open again already, so nothing was undone. Look at the steps, and untick what is not done.',
   'refusal.plan.undoSeveral': 'These steps are of several commissions. Undo one commission at a time.',
   'tick.done': 'Ticked: {what}.',
+  'tick.untimed':
+    'No time is logged for it: write down beside it how long it took, and the next quote knows.',
   'tick.undone': 'Open again: {what}.',
   'tick.undo': 'Undo',
   'tick.undo.what': 'Undo: {what}',

@@ -62,7 +62,7 @@ export const times = {
   'times.log': 'Log time',
   'times.logFor': 'Log time: {step}',
   'times.log.spent': 'Time spent',
-  'times.log.help': '90 minutes, 1:30 or 1 h 30',
+  'times.log.help': 'Such as 90 (minutes), 1:30 or 1 h 30',
   'times.log.write': 'Write it down',
   'times.log.took': 'took {time}',
   'times.log.tookOf': 'took {time} of {expected}',

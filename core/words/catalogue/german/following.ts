@@ -8,6 +8,8 @@ export const following: Translated<typeof english> = {
   'refusal.plan.undoSeveral':
     'Diese Schritte gehören zu mehreren Aufträgen. Einen Auftrag nach dem anderen rückgängig machen.',
   'tick.done': 'Abgehakt: {what}.',
+  'tick.untimed':
+    'Dafür ist keine Zeit erfasst: daneben aufschreiben, wie lange es gedauert hat, dann weiß es das nächste Angebot.',
   'tick.undone': 'Wieder offen: {what}.',
   'tick.undo': 'Rückgängig',
   'tick.undo.what': 'Rückgängig: {what}',

@@ -68,7 +68,7 @@ export const times: Translated<typeof english> = {
   'times.log': 'Zeit eintragen',
   'times.logFor': 'Zeit eintragen: {step}',
   'times.log.spent': 'Gebrauchte Zeit',
-  'times.log.help': '90 Minuten, 1:30 oder 1 h 30',
+  'times.log.help': 'Etwa 90 (Minuten), 1:30 oder 1 h 30',
   'times.log.write': 'Eintragen',
   'times.log.took': 'brauchte {time}',
   'times.log.tookOf': 'brauchte {time} von {expected}',

@@ -27,6 +27,8 @@ const TAX: Record<string, string> = { US: 'Sales tax', CA: 'GST', AU: 'GST', NZ:
 
 /** Regions that print on Letter; elsewhere it is A4. */
 const ON_LETTER: readonly string[] = ['US', 'CA']
+/** Regions that measure in inches (CLDR, measurement system US; from memory); elsewhere it is centimetres. */
+const IN_INCHES: readonly string[] = ['US']
 
 /** What a new workroom begins with where a locale is spoken: its sentences, its money and its paper. */
 export function begunIn(locale: string): WorkroomSettings {
@@ -43,7 +45,10 @@ export function begunIn(locale: string): WorkroomSettings {
   })
   return {
     ...DEFAULT_SETTINGS,
-    letterhead: { ...letterhead, locale, paper: ON_LETTER.includes(region) ? 'Letter' : 'A4' },
+    letterhead: {
+      ...{ ...letterhead, locale, paper: ON_LETTER.includes(region) ? 'Letter' : 'A4' },
+      ...(IN_INCHES.includes(region) ? { unit: 'in' } : {}),
+    },
     rates: ratesIn({ currency, times }, TAX[region] ?? said('begin.tax')),
     threadStock: { hand: thread('hand'), machine: thread('machine') },
     notionStock: all(DEFAULT_SETTINGS.notionStock ?? {}),

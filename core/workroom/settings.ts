@@ -65,7 +65,7 @@ export const settingsRequests = [
     input: z.strictObject({ locale: z.string().refine(isLocale, 'not a language tag') }),
     run: ({ locale }) => {
       const { rates, letterhead } = begunIn(locale)
-      return { currency: rates.currency, paper: letterhead.paper }
+      return { currency: rates.currency, paper: letterhead.paper, unit: letterhead.unit }
     },
   }),
   request({

@@ -17,12 +17,14 @@ export function FirstStart({ onBegun }: { onBegun: () => void }) {
   const { busy, refused, run } = useDoing()
   const enterSample = useEnterSample()
   const [name, setName] = useState('')
-  const [unit, setUnit] = useState<string>('cm')
+  const [chosenUnit, setUnit] = useState<string>()
   const [tongue, setTongue] = useState<Tongue>(() => ({
     ...{ language: languageOf(reader.locale), region: regionOf(reader.locale) },
   }))
   const locale = localeOf(tongue.language, tongue.region)
   const { value: begun } = useQuery('settings.begun', { locale })
+  // That of the region, until she has chosen one herself.
+  const unit = chosenUnit ?? begun?.unit ?? 'cm'
   const spoken = (next: Tongue) => {
     setTongue(next)
     speak(localeOf(next.language, next.region))

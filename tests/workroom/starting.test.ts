@@ -45,9 +45,11 @@ test('a tax by another name is not a rate of her own, and the sample’s rates a
 test('what a workroom would begin with is what it then begins with', async () => {
   for (const locale of ['en-GB', 'en-US', 'de-CH']) {
     const { done, get } = await begun(locale)
-    const told = await done<{ currency: string; paper: string }>('settings.begun', { locale })
+    const told = await done<{ currency: string; paper: string; unit: string }>('settings.begun', { locale })
     const { settings } = await get()
     expect(told.currency).toBe(settings.rates.currency)
-    expect(settings).toMatchObject({ letterhead: { paper: told.paper } })
+    expect(settings).toMatchObject({ letterhead: { paper: told.paper, unit: told.unit } })
+    // The United States measure in inches (CLDR, measurement systems; from memory).
+    expect(told.unit).toBe(locale === 'en-US' ? 'in' : 'cm')
   }
 })

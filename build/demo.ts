@@ -82,6 +82,11 @@ try {
     id: quote.id,
   })
   const garmentId = commission.garments[0]!.id
+  // The linen is bought, and set aside for it as it comes.
+  const { length } = await ask<{ length: { id: string } }>('stock.add', {
+    ...{ clothId: cloth.id, length: `${estimate.purchase.toBuy} mm` },
+  })
+  await ask('stock.reserve', { id: length.id, garmentId })
   await ask('stage.tick', { garmentId, stage: 'prepare' })
   // The linen has been washed: it is measured again, and the garment laid on what is there.
   await ask('garment.washed', { garmentId, width: '145.5 cm', length: '3.5 m' })

@@ -10,16 +10,18 @@ import type { Cell } from './cells.ts'
 import { capital, nameOf } from './names.ts'
 import { type GarmentSheet, tellerOf } from './sheet.ts'
 
-/** The measures the garment is drafted to, two to a row; estimated ones carry their doubt. */
+/** The measures the garment is drafted to, two to a row; how one is known that nobody took, an estimate with its doubt. */
 export function measureTable(line: QuoteLine, reader: Reader): Block {
   const tell = tellerOf(reader)
-  const rows = Object.entries(line.body.measures).map(([id, measure]): Cell[] => {
+  const all = Object.entries(line.body.measures)
+  const taken = all.every(([, { source }]) => source === 'taken')
+  const rows = all.map(([id, measure]): Cell[] => {
     const size = printLength(measure.mm, reader.unit, reader.locale)
     const name = capital(nameOf('measure', id, reader))
-    if (measure.source === 'taken')
-      return [name, { words: size, look: 'cellStrong' }, tell('paper.measure.taken')]
-    if (measure.source === 'carried')
-      return [name, { words: size, look: 'cellStrong' }, tell('paper.measure.carried')]
+    const known: Cell = { words: size, look: 'cellStrong' }
+    if (taken) return [name, known]
+    if (measure.source === 'taken') return [name, known, '']
+    if (measure.source === 'carried') return [name, known, tell('paper.measure.carried')]
     const doubt =
       measure.sd === undefined
         ? tell('paper.measure.estimatedBare')
@@ -29,7 +31,7 @@ export function measureTable(line: QuoteLine, reader: Reader): Block {
   return pairs(rows, [
     tell('paper.measure.column.name'),
     tell('paper.measure.column.size'),
-    tell('paper.measure.column.source'),
+    ...(taken ? [] : [tell('paper.measure.column.source')]),
   ])
 }
 

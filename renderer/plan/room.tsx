@@ -58,7 +58,12 @@ export function Room({ weeks }: { weeks: readonly Week[] }) {
             {...field('hours')}
             wrong={wrong ? tell('weeks.room.wrong') : undefined}
           />
-          <TextField label={tell('weeks.room.cloth')} type="date" {...field('cloth')} />
+          <TextField
+            label={tell('weeks.room.cloth')}
+            type="date"
+            {...field('cloth')}
+            help={tell('weeks.room.cloth.help')}
+          />
         </div>
         <div>
           <Button main type="submit">

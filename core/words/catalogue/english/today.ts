@@ -109,7 +109,8 @@ export const today = {
   'weeks.room.all':
     '{free} are free in these {weeks} weeks, days off and holidays taken out as the Workroom has them.',
   'weeks.room.hours': 'Hours of work',
-  'weeks.room.cloth': 'Cloth there on, if not yet',
+  'weeks.room.cloth': 'Cloth there on',
+  'weeks.room.cloth.help': 'Leave it empty if the cloth is here today.',
   'weeks.room.wrong': 'Say the hours as a number, such as 20.',
   'weeks.room.ask': 'When could it be done?',
   'weeks.bill': 'Can be promised for',

@@ -112,7 +112,8 @@ export const today: Translated<typeof english> = {
   'weeks.room.all':
     'In diesen {weeks} Wochen sind {free} frei, ohne die freien Tage und Feiertage, die unter Werkstatt stehen.',
   'weeks.room.hours': 'Arbeitsstunden',
-  'weeks.room.cloth': 'Stoff da am, falls noch nicht',
+  'weeks.room.cloth': 'Stoff da am',
+  'weeks.room.cloth.help': 'Leer lassen, wenn der Stoff heute schon da ist.',
   'weeks.room.wrong': 'Bitte die Stunden als Zahl angeben, etwa 20.',
   'weeks.room.ask': 'Wann könnte es fertig sein?',
   'weeks.bill': 'Versprechbar für',

@@ -47,6 +47,7 @@ import { tickRequests } from './workroom/ticks.ts'
 import { timerRequests } from './workroom/timers.ts'
 import { timeRequests } from './workroom/times.ts'
 import { todayRequests } from './workroom/today.ts'
+import { waitingQuoteRequests } from './workroom/waiting-quotes.ts'
 import { washingRequests } from './workroom/washing.ts'
 
 /** Everything a shell may ask of the workroom, in the order of the work. */
@@ -77,6 +78,7 @@ export const requests = [
   ...changeRequests,
   ...takingBackRequests,
   ...calendarRequests,
+  ...waitingQuoteRequests,
   ...stockRequests,
   ...promiseRequests,
   ...moneyRequests,

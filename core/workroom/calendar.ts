@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { freeOf } from '../plan/schedule/free.ts'
 import { latestStarts } from '../plan/schedule/latest-start.ts'
 import { finishOdds } from '../plan/schedule/odds.ts'
 import { promiseDay } from '../plan/schedule/promise.ts'
@@ -9,8 +10,10 @@ import { whatIf } from '../plan/schedule/what-if.ts'
 import { clientNames } from '../store/clients.ts'
 import { openCommissions } from '../store/commissions.ts'
 import { getQuote } from '../store/quotes.ts'
+import { addDays } from '../words/dates.ts'
 import { phrase } from '../words/phrase.ts'
 import { firstWeekday } from '../words/week.ts'
+import { closedOn, daysOffOf } from './days-off.ts'
 import * as inputs from './inputs.ts'
 import { baseOf } from './open-work.ts'
 import { paceOf } from './pace.ts'
@@ -59,7 +62,7 @@ export const calendarRequests = [
 ]
 
 /** What work would do to the weeks if it were accepted today. */
-function ifAdded(jobs: readonly Job[], base: Base, context: Context) {
+export function ifAdded(jobs: readonly Job[], base: Base, context: Context) {
   const { added, changed } = whatIf(base, jobs)
   const numbers = new Map(openCommissions(context.store.db).map(({ id, number }) => [id, number]))
   return {
@@ -88,11 +91,14 @@ export function planFor(context: Context, { odds: wanted } = { odds: true }) {
     db,
     rows.map(({ customerId }) => customerId),
   )
+  const closed = closedOn(context)
   const byId = new Map(commissions.map((one) => [one.commission, one]))
   return {
     day: base.today,
     commissions: rows.map(({ id, number, customerId, dueDay, eventDay }) => ({
       ...{ id, number, customer: names.get(customerId) ?? '', dueDay, eventDay },
+      /** The word for the days off its day is among, on which nobody could hand it over. */
+      dayOff: closed(dueDay),
       finish: byId.get(id)?.finish ?? null,
       late: byId.get(id)?.late ?? null,
       p50: odds.get(id)?.p50 ?? null,
@@ -107,6 +113,8 @@ export function planFor(context: Context, { odds: wanted } = { odds: true }) {
         .slice(0, 1),
     })),
     weeks,
+    free: freeOf(slots, base.people, base.away, base.today),
+    daysOff: daysOffOf({ from: base.today, to: addDays(weeks.at(-1)!.begins, 6) }, context),
     today: slots.filter(({ day }) => day === base.today),
   }
 }

@@ -1,10 +1,10 @@
 import { jobsOf, type ToMake } from '../plan/jobs.ts'
 import type { Base } from '../plan/schedule/types.ts'
 import type { ClothState } from '../plan/waits.ts'
-import { listAbsences } from '../store/bench-people.ts'
 import { garmentsOf, openCommissions, openStepsOf, stageCounts } from '../store/commissions.ts'
 import { fittingsFrom } from '../store/fittings.ts'
 import { addDays, type Day } from '../words/dates.ts'
+import { absencesOf } from './days-off.ts'
 import { paceOf } from './pace.ts'
 import { peopleOf } from './people.ts'
 import type { Context } from './request.ts'
@@ -13,11 +13,10 @@ import { uncutWork } from './uncut.ts'
 
 /** Everything a plan is made from: open steps, people, days off. */
 export function baseOf(context: Context): Base {
-  const { db } = context.store
   return {
     jobs: jobsOf(toMake(context), paceOf(context)),
     people: peopleOf(context),
-    away: listAbsences(db).map(({ personId, from, to }) => ({ person: personId, from, to })),
+    away: absencesOf(context),
     today: today(context),
   }
 }

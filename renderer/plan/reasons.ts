@@ -26,3 +26,14 @@ export function useSaidReasons(): (one: Planned) => string {
       .join('; ')
   }
 }
+
+/** Says of a day that was promised that nobody is there on it, with the word for it; nothing of any other. */
+export function useSaidDayOff(): (day: string | null, dayOff: string | null) => string {
+  const tell = useTell()
+  return (day, dayOff) => {
+    if (day === null || dayOff === null) return ''
+    return dayOff === ''
+      ? tell('weeks.dayOff', { day: { date: day } })
+      : tell('weeks.dayOff.note', { day: { date: day }, note: dayOff })
+  }
+}

@@ -2,13 +2,14 @@ import { Fragment } from 'react'
 import { printDayShort } from '../../core/words/dates.ts'
 import { addressOf } from '../router.ts'
 import { useHouse, useTell } from '../workroom.tsx'
-import { dueOf, isLate, type Planned, useSaidReasons } from './reasons.ts'
+import { dueOf, isLate, type Planned, useSaidDayOff, useSaidReasons } from './reasons.ts'
 
 /** The days of every open commission, and why one is late. */
 export function PlanTable({ planned }: { planned: readonly Planned[] }) {
   const { reader } = useHouse()
   const tell = useTell()
   const saidReasons = useSaidReasons()
+  const saidDayOff = useSaidDayOff()
   const lateBy = useLateBy()
   const heads = ['due', 'finish', 'p50', 'p80', 'start', 'late'] as const
   const day = (of: string | null, otherwise = '–') => (
@@ -29,9 +30,13 @@ export function PlanTable({ planned }: { planned: readonly Planned[] }) {
       <tbody>
         {planned.map((one) => {
           const why = saidReasons(one)
+          const more = [
+            why === '' ? '' : tell('weeks.why', { why }),
+            saidDayOff(one.dueDay, one.dayOff),
+          ].filter((text) => text !== '')
           return (
             <Fragment key={one.id}>
-              <tr className={why === '' ? '' : 'explained'}>
+              <tr className={more.length === 0 ? '' : 'explained'}>
                 <th scope="row">
                   <a href={addressOf('commissions', one.id)}>{one.number}</a> {one.customer}
                 </th>
@@ -42,9 +47,9 @@ export function PlanTable({ planned }: { planned: readonly Planned[] }) {
                 {day(one.latestStart)}
                 <td>{isLate(one) ? <strong className="under">{lateBy(one)}</strong> : lateBy(one)}</td>
               </tr>
-              {why === '' ? null : (
+              {more.length === 0 ? null : (
                 <tr>
-                  <td colSpan={heads.length + 1}>{tell('weeks.why', { why })}</td>
+                  <td colSpan={heads.length + 1}>{more.join(' ')}</td>
                 </tr>
               )}
             </Fragment>

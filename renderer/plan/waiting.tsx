@@ -1,44 +1,51 @@
-import { useState } from 'react'
 import type { OutputOf } from '../../core/workroom.ts'
 import { Refusal } from '../parts/refusal.tsx'
 import { addressOf } from '../router.ts'
 import { useQuery, useTell } from '../workroom.tsx'
-import { WhatIf } from './what-if.tsx'
+import { useSaidDayOff } from './reasons.ts'
+import { WouldDo } from './what-if.tsx'
 
-type Quoted = OutputOf<'quotes.list'>['quotes'][number]
+type Quoted = OutputOf<'plan.waiting'>['quotes'][number]
 
 /** Quotes that wait for an answer, each with what it would do to the weeks if it were accepted. */
-export function Waiting({ day }: { day: string }) {
+export function Waiting() {
   const tell = useTell()
-  const { value, refused } = useQuery('quotes.list', {})
-  const waiting = (value?.quotes ?? []).filter(
-    ({ state, validUntil }) => state === 'sent' && validUntil >= day,
-  )
-  if (waiting.length === 0) return <Refusal sentence={refused} />
+  const { value, refused } = useQuery('plan.waiting', {})
+  const quotes = value?.quotes ?? []
+  if (quotes.length === 0) return <Refusal sentence={refused} />
   return (
     <section className="sheet stack">
       <h2>{tell('weeks.waiting')}</h2>
-      {waiting.map((quote) => (
-        <One key={quote.id} quote={quote} />
-      ))}
+      {quotes.length === 1 ? null : <p className="quiet">{tell('weeks.waiting.each')}</p>}
+      <ul className="entries">
+        {quotes.map((quote) => (
+          <One key={quote.id} quote={quote} />
+        ))}
+      </ul>
     </section>
   )
 }
 
-function One({ quote: { id, number, customer, total, validUntil } }: { quote: Quoted }) {
+function One({ quote }: { quote: Quoted }) {
   const tell = useTell()
-  const [open, setOpen] = useState(false)
+  const saidDayOff = useSaidDayOff()
+  const { id, number, customer, total, validUntil, promised, dayOff, would } = quote
   return (
-    <details onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>{tell('weeks.waiting.one', { number, customer, total, day: { date: validUntil } })}</summary>
-      {open ? (
+    <li className="waiting-quote">
+      <p>
+        <a href={addressOf('quotes', id)}>{number}</a>{' '}
+        {tell('weeks.waiting.one', { customer, total, day: { date: validUntil } })}
+      </p>
+      {would === null ? (
+        <p>{tell('weeks.waiting.change')}</p>
+      ) : (
         <>
-          <WhatIf quoteId={id} />
           <p>
-            <a href={addressOf('quotes', id)}>{tell('weeks.waiting.open', { number })}</a>
+            {tell('weeks.waiting.takes', { time: { minutes: would.minutes } })} {saidDayOff(promised, dayOff)}
           </p>
+          <WouldDo {...would} promised={promised ?? undefined} />
         </>
-      ) : null}
-    </details>
+      )}
+    </li>
   )
 }

@@ -26,7 +26,9 @@ export function WouldDo({ promise, changed, promised }: Would) {
         ? tell('weeks.promise.never')
         : promised === undefined
           ? tell('weeks.promise', { day: { date: promise } })
-          : tell('weeks.promise.quoted', { day: { date: promise }, promised: { date: promised } })}{' '}
+          : tell(promise <= promised ? 'weeks.promise.kept' : 'weeks.promise.missed', {
+              ...{ day: { date: promise }, promised: { date: promised } },
+            })}{' '}
       {changed.length === 0 ? (
         promise === null ? null : (
           tell('weeks.promise.calm')

@@ -1,5 +1,6 @@
 import { Empty } from '../parts/empty.tsx'
 import { Refusal } from '../parts/refusal.tsx'
+import { Head } from '../plan/head.tsx'
 import { Picture, PictureKey } from '../plan/picture.tsx'
 import { dueOf, type Planned } from '../plan/reasons.ts'
 import { Room } from '../plan/room.tsx'
@@ -17,6 +18,7 @@ export function Plan() {
     <div className="stack">
       <h1>{tell('weeks.title')}</h1>
       <Refusal sentence={refused} />
+      {value === undefined ? null : <Head plan={value} />}
       {value === undefined ? null : planned.length === 0 ? (
         <Empty
           words={tell('guiding.empty.plan')}
@@ -34,7 +36,7 @@ export function Plan() {
         </>
       )}
       {value === undefined ? null : <Room weeks={value.weeks} />}
-      {value === undefined ? null : <Waiting day={value.day} />}
+      {value === undefined ? null : <Waiting />}
     </div>
   )
 }

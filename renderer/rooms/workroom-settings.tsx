@@ -1,7 +1,7 @@
-import type { ReactNode } from 'react'
 import { Button } from '../parts/button.tsx'
 import { useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
+import { At } from '../settings/at.tsx'
 import { Mark } from '../settings/emblem.tsx'
 import { changesOf, type Settings, type Typed, type Usual, written } from '../settings/form.ts'
 import { LookRound } from '../settings/look-round.tsx'
@@ -9,7 +9,7 @@ import { WorkMoney } from '../settings/money.tsx'
 import { Notions } from '../settings/notions.tsx'
 import { Papers } from '../settings/papers.tsx'
 import { People } from '../settings/people.tsx'
-import { idOf, type Sheet, useLedTo } from '../settings/place.ts'
+import { useLedTo } from '../settings/place.ts'
 import { Safekeeping } from '../settings/safekeeping.tsx'
 import { TakeOut } from '../settings/take-out.tsx'
 import { Threads } from '../settings/threads.tsx'
@@ -43,15 +43,6 @@ export function WorkroomSettings({ onKept }: { onKept: () => void }) {
       <At sheet="lookRound">
         <LookRound onEntered={onKept} />
       </At>
-    </div>
-  )
-}
-
-/** A place on the page that can be led to. */
-function At({ sheet, children }: { sheet: Sheet; children: ReactNode }) {
-  return (
-    <div id={idOf(sheet)} tabIndex={-1} className="led-to">
-      {children}
     </div>
   )
 }

@@ -4,6 +4,7 @@ import { Button } from '../parts/button.tsx'
 import { useHalfFilled } from '../parts/kept.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
+import { At } from './at.tsx'
 import { DaysOff } from './days-off.tsx'
 import { type Given, isUnentered, type Person } from './person.ts'
 import { PersonForm } from './person-form.tsx'
@@ -16,7 +17,11 @@ export function People() {
   return (
     <section className="sheet stack people">
       <Bench people={value.people} onChanged={reload} />
-      <DaysOff people={value.people} away={value.away} onChanged={reload} />
+      <At sheet="daysOff">
+        <div className="stack">
+          <DaysOff people={value.people} away={value.away} onChanged={reload} />
+        </div>
+      </At>
     </section>
   )
 }

@@ -3,8 +3,8 @@ import { addressOf, usePlace } from '../router.ts'
 
 /** The sheets of the settings, top to bottom. */
 export const SHEETS = [
-  ...(['papers', 'money', 'year', 'threads', 'notions', 'mark', 'people', 'safekeeping', 'takeOut'] as const),
-  'lookRound',
+  ...(['papers', 'money', 'year', 'threads', 'notions', 'mark', 'people', 'daysOff'] as const),
+  ...(['safekeeping', 'takeOut', 'lookRound'] as const),
 ] as const
 export type Sheet = (typeof SHEETS)[number]
 /** Single fields that are led to from elsewhere. */

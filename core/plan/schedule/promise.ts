@@ -1,7 +1,8 @@
 import type { Pace } from '../../sew/pace/pace.ts'
-import type { Day } from '../../words/dates.ts'
+import { addDays, type Day } from '../../words/dates.ts'
 import { type Calendar, calendarOf } from './calendar.ts'
 import { type Best, bestCourse, handedOver } from './course.ts'
+import { closedBy } from './days-off.ts'
 import { type Network, networkOf } from './network.ts'
 import { timeUntil } from './stretch.ts'
 import type { Base, Job } from './types.ts'
@@ -10,6 +11,7 @@ import { type Worked, workOff } from './work-off.ts'
 /**
  * The earliest day that can be promised for a new commission: promised and due on it, it is done by it four times in
  * five, and nothing that was accepted is by the same odds late, or later than it is anyhow. Null when it is never done.
+ * It is no day on which nobody is there: what is dried on a holiday is handed over after it.
  */
 export function promiseDay(
   { jobs, people, away, today }: Base,
@@ -54,7 +56,9 @@ export function promiseDay(
     if (fits(due)) good = due
     else bad = due
   }
-  return calendar.dayOf(good)
+  let day = calendar.dayOf(good)
+  while (closedBy(day, away, people) !== undefined) day = addDays(day, 1)
+  return day
 }
 
 const stretched = (network: Network, calendar: Calendar, { rank }: Best, times: number): Worked =>

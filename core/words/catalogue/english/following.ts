@@ -61,6 +61,8 @@ export const following = {
     'For work you have said yes to before, or have begun. It becomes a commission at this price, without waiting for an answer; a quote of the same is kept with it.',
   'desk.agreed.keep': 'Make it a commission',
   'weeks.waiting': 'What if a waiting quote is accepted?',
-  'weeks.waiting.one': '{number}, {customer}, {total}, stands until {day}',
-  'weeks.waiting.open': 'To quote {number}',
+  'weeks.waiting.each': 'Each is reckoned alone, as if it were accepted today.',
+  'weeks.waiting.one': '{customer}, {total}, stands until {day}',
+  'weeks.waiting.takes': 'It would take {time} of work.',
+  'weeks.waiting.change': 'It changes work that is accepted already. Accept it, and these weeks count it.',
 } as const

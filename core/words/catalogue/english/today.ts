@@ -65,6 +65,20 @@ export const today = {
   'timer.dropped': 'The timer was dropped. Nothing is logged.',
   'weeks.title': 'The weeks to come',
   'weeks.full': 'How full they are, and what is done when',
+  'weeks.free.before': 'No work can go on before {day}: free until then.',
+  'weeks.free.after':
+    'By plan the accepted work is done by {last}. Nothing is taken after that: free from {from} on.',
+  'weeks.free.now': 'No work is planned: free from {from} on.',
+  'weeks.free.never': 'Nobody who works here has any hours.',
+  'weeks.free.promised': 'The last day that is promised is {day}.',
+  'weeks.free.endless': 'Work that is never done by plan is not counted.',
+  'weeks.off.none':
+    'No day off is written down in these weeks, until {last}: holidays count as working days.',
+  'weeks.off.day': 'One day off is written down in these weeks, until {last}: {which}.',
+  'weeks.off.some': '{days} days off are written down in these weeks, until {last}: {which}.',
+  'weeks.off.write': 'Write days off down',
+  'weeks.dayOff': '{day} is a day off: nobody is there to hand it over.',
+  'weeks.dayOff.note': '{day} is a day off ({note}): nobody is there to hand it over.',
   'weeks.load': 'Hours of each week',
   'weeks.picture':
     'The weeks from {first}: {planned} of work in {hours} at the bench until {last}. {open} commissions are open, {late} of them late. The table beneath says the same in words.',
@@ -92,8 +106,10 @@ export const today = {
   'weeks.beyond': 'Bars that leave the picture end after {last}; the table has their days.',
   'weeks.why': 'Because {why}.',
   'weeks.promise': 'If it is accepted today, it can be promised for {day}: kept four times in five.',
-  'weeks.promise.quoted':
-    'Accepted today it would be done by {day}, kept four times in five. The day that the quote promises, {promised}, is what the client counts on.',
+  'weeks.promise.kept':
+    'Accepted today it would be done by {day}, kept four times in five: in time for {promised}, the day that the quote promises and the client counts on.',
+  'weeks.promise.missed':
+    'Accepted today it would be done by {day}, kept four times in five: too late for {promised}, the day that the quote promises and the client counts on.',
   'weeks.promise.never':
     'No day can be promised for it: nobody who works here has the hours or the skill. Look at “Who works here” in the Workroom.',
   'weeks.promise.calm': 'It puts off no other work.',
@@ -107,7 +123,7 @@ export const today = {
   'weeks.room.now': 'this week',
   'weeks.room.from': 'from {day}',
   'weeks.room.all':
-    '{free} are free in these {weeks} weeks, days off and holidays taken out as the Workroom has them.',
+    '{free} are free in these {weeks} weeks. Days off and holidays are taken out where they are written down.',
   'weeks.room.hours': 'Hours of work',
   'weeks.room.cloth': 'Cloth there on',
   'weeks.room.cloth.help': 'Leave it empty if the cloth is here today.',

@@ -66,6 +66,9 @@ export const following: Translated<typeof english> = {
     'Für Arbeit, die schon zugesagt oder begonnen ist. Sie wird zu diesem Preis ein Auftrag, ohne auf Antwort zu warten; ein gleichlautendes Angebot liegt dabei.',
   'desk.agreed.keep': 'Zum Auftrag machen',
   'weeks.waiting': 'Was, wenn ein wartendes Angebot angenommen wird?',
-  'weeks.waiting.one': '{number}, {customer}, {total}, gilt bis {day}',
-  'weeks.waiting.open': 'Zum Angebot {number}',
+  'weeks.waiting.each': 'Jedes ist für sich gerechnet, als würde es heute angenommen.',
+  'weeks.waiting.one': '{customer}, {total}, gilt bis {day}',
+  'weeks.waiting.takes': 'Es bräuchte {time} Arbeit.',
+  'weeks.waiting.change':
+    'Es ändert schon angenommene Arbeit. Wird es angenommen, zählen diese Wochen es mit.',
 }

@@ -52,8 +52,11 @@ export const guiding: Translated<typeof english> = {
   'guiding.find.notions.also': 'knöpfe haken schnur band preis einstellungen',
   'guiding.find.mark': 'Das Zeichen der Werkstatt',
   'guiding.find.mark.also': 'logo bild',
-  'guiding.find.people': 'Wer hier arbeitet, an welchen Tagen, und freie Tage',
-  'guiding.find.people.also': 'stunden hilfe urlaub arbeitstage',
+  'guiding.find.people': 'Wer hier arbeitet, und an welchen Tagen',
+  'guiding.find.people.also': 'stunden hilfe arbeitstage',
+  'guiding.find.daysOff': 'Freie Tage und Feiertage',
+  'guiding.find.daysOff.also':
+    'urlaub ferien feiertag freier tag geschlossen weihnachten ostern einstellungen',
   'guiding.find.safekeeping': 'Sicherung: Kopien des Buchs',
   'guiding.find.safekeeping.also': 'backup wiederherstellen speichern versiegelt passwort umziehen ordner',
   'guiding.find.takeOut': 'Mitnehmen, was gespeichert ist, oder mitbringen',

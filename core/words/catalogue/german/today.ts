@@ -68,6 +68,20 @@ export const today: Translated<typeof english> = {
   'timer.dropped': 'Die Uhr ist verworfen. Nichts ist eingetragen.',
   'weeks.title': 'Die kommenden Wochen',
   'weeks.full': 'Wie voll sie sind, und was wann fertig wird',
+  'weeks.free.before': 'Vor {day} kann keine Arbeit weitergehen: bis dahin frei.',
+  'weeks.free.after':
+    'Nach Plan ist die angenommene Arbeit bis {last} fertig. Danach ist nichts vergeben: frei ab {from}.',
+  'weeks.free.now': 'Keine Arbeit ist geplant: frei ab {from}.',
+  'weeks.free.never': 'Niemand, der hier arbeitet, hat Stunden.',
+  'weeks.free.promised': 'Der letzte versprochene Tag ist {day}.',
+  'weeks.free.endless': 'Arbeit, die nach Plan nie fertig wird, ist nicht mitgezählt.',
+  'weeks.off.none':
+    'In diesen Wochen, bis {last}, ist kein freier Tag aufgeschrieben: Feiertage zählen als Arbeitstage.',
+  'weeks.off.day': 'In diesen Wochen, bis {last}, ist ein freier Tag aufgeschrieben: {which}.',
+  'weeks.off.some': 'In diesen Wochen, bis {last}, sind {days} freie Tage aufgeschrieben: {which}.',
+  'weeks.off.write': 'Freie Tage aufschreiben',
+  'weeks.dayOff': '{day} ist ein freier Tag: Niemand ist da, um es zu übergeben.',
+  'weeks.dayOff.note': '{day} ist ein freier Tag ({note}): Niemand ist da, um es zu übergeben.',
   'weeks.load': 'Stunden jeder Woche',
   'weeks.picture':
     'Die Wochen ab {first}: {planned} Arbeit auf {hours} am Werktisch bis {last}. Offene Aufträge: {open}, davon zu spät: {late}. Die Tabelle darunter sagt dasselbe in Worten.',
@@ -95,8 +109,10 @@ export const today: Translated<typeof english> = {
   'weeks.beyond': 'Balken, die aus dem Bild laufen, enden nach {last}; die Tabelle nennt ihre Tage.',
   'weeks.why': 'Grund: {why}.',
   'weeks.promise': 'Heute angenommen, lässt es sich für {day} versprechen: in vier von fünf Fällen gehalten.',
-  'weeks.promise.quoted':
-    'Heute zugesagt wäre es bis {day} fertig, vier von fünf Mal gehalten. Der Kunde rechnet mit dem Tag, den das Angebot verspricht: {promised}.',
+  'weeks.promise.kept':
+    'Heute zugesagt wäre es bis {day} fertig, vier von fünf Mal gehalten: rechtzeitig für {promised}, den Tag, den das Angebot verspricht und mit dem der Kunde rechnet.',
+  'weeks.promise.missed':
+    'Heute zugesagt wäre es bis {day} fertig, vier von fünf Mal gehalten: zu spät für {promised}, den Tag, den das Angebot verspricht und mit dem der Kunde rechnet.',
   'weeks.promise.never':
     'Dafür lässt sich kein Tag versprechen: Niemand, der hier arbeitet, hat die Stunden oder das Können. In der Werkstatt unter „Wer hier arbeitet“ nachsehen.',
   'weeks.promise.calm': 'Andere Arbeit verschiebt sich nicht.',
@@ -110,7 +126,7 @@ export const today: Translated<typeof english> = {
   'weeks.room.now': 'diese Woche',
   'weeks.room.from': 'ab {day}',
   'weeks.room.all':
-    'In diesen {weeks} Wochen sind {free} frei, ohne die freien Tage und Feiertage, die unter Werkstatt stehen.',
+    'In diesen {weeks} Wochen sind {free} frei. Freie Tage und Feiertage sind abgezogen, soweit sie aufgeschrieben sind.',
   'weeks.room.hours': 'Arbeitsstunden',
   'weeks.room.cloth': 'Stoff da am',
   'weeks.room.cloth.help': 'Leer lassen, wenn der Stoff heute schon da ist.',

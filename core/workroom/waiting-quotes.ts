@@ -35,6 +35,11 @@ function waitingQuotes(context: Context) {
         return { ...quote, would: null }
       const jobs = newJobs(snapshot.lines, base.today, context)
       const minutes = jobs.reduce((sum, job) => sum + job.minutes, 0)
-      return { ...quote, would: { minutes, ...ifAdded(jobs, base, context) } }
+      const there = jobs.flatMap(({ release }) => release ?? []).sort()
+      const cloth = there.at(-1) ?? base.today
+      return {
+        ...quote,
+        would: { minutes, cloth: cloth > base.today ? cloth : null, ...ifAdded(jobs, base, context) },
+      }
     })
 }

@@ -4,6 +4,7 @@ import { Button } from '../parts/button.tsx'
 import { TextField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { useTyped } from '../parts/typed.ts'
+import { useDayOff } from '../plan/day-off.ts'
 import { useDoing, useHouse, useTell } from '../workroom.tsx'
 import { CallOff } from './call-off.tsx'
 import type { Followed } from './logged.ts'
@@ -20,9 +21,11 @@ export function Days({ commission, money, onChanged }: Props) {
   const { workroom } = useHouse()
   const tell = useTell()
   const doing = useDoing()
+  const dayOff = useDayOff()
   const { id, revision, dueDay, eventDay, note, state } = commission
   const { typed, field, forget } = useTyped({ due: dueDay ?? '', worn: eventDay ?? '', note })
   const changed = typed.due !== (dueDay ?? '') || typed.worn !== (eventDay ?? '') || typed.note !== note
+  const off = state === 'open' ? dayOff(typed.due) : undefined
   const keep = (event: FormEvent) => {
     event.preventDefault()
     const days = { dueDay: typed.due || null, eventDay: typed.worn || null }
@@ -43,6 +46,7 @@ export function Days({ commission, money, onChanged }: Props) {
           {tell('life.days.keep')}
         </Button>
       </form>
+      {off === undefined ? null : <p>{off}</p>}
       <Refusal sentence={doing.refused?.message} />
       {state !== 'open' || money === undefined ? null : (
         <Acts

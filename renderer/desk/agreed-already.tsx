@@ -2,6 +2,7 @@ import type { InputOf } from '../../core/workroom.ts'
 import { ActForm, Acts } from '../parts/acts.tsx'
 import { TextField } from '../parts/field.tsx'
 import { useTyped } from '../parts/typed.ts'
+import { useDayOff } from '../plan/day-off.ts'
 import { goTo } from '../router.ts'
 import { useHouse, useTell } from '../workroom.tsx'
 
@@ -32,6 +33,7 @@ export function AgreedAlready(props: Props) {
 function Enter({ order, onEntered, close }: Props & { close: () => void }) {
   const { workroom } = useHouse()
   const tell = useTell()
+  const dayOff = useDayOff()
   const { typed, field } = useTyped({ due: '', note: '' })
   const work = async () => {
     const asked = { ...order(), dueDay: typed.due || null, note: typed.note }
@@ -48,7 +50,7 @@ function Enter({ order, onEntered, close }: Props & { close: () => void }) {
     >
       <p>{tell('desk.agreed.about')}</p>
       <div className="columns">
-        <TextField label={tell('life.days.due')} type="date" {...field('due')} />
+        <TextField label={tell('life.days.due')} type="date" {...field('due')} help={dayOff(typed.due)} />
         <TextField label={tell('life.days.note')} {...field('note')} />
       </div>
     </ActForm>

@@ -5,6 +5,9 @@ import { useHouse, useTell } from '../workroom.tsx'
 
 type Plan = OutputOf<'plan.show'>
 
+/** Less than so much between the work is no room, minutes. */
+const LEAST = 60
+
 /** In words, before any picture: from when on she is free, and which days off the weeks are counted with. */
 export function Head({ plan }: { plan: Plan }) {
   return (
@@ -19,7 +22,7 @@ export function Head({ plan }: { plan: Plan }) {
   )
 }
 
-function FreeFrom({ free: { begins, last, from }, commissions }: Plan) {
+function FreeFrom({ free: { begins, last, between, from }, commissions }: Plan) {
   const tell = useTell()
   const promised = commissions.flatMap(({ dueDay }) => dueDay ?? []).sort()
   const said = [
@@ -29,6 +32,7 @@ function FreeFrom({ free: { begins, last, from }, commissions }: Plan) {
       : last === null
         ? tell('weeks.free.now', { from: { date: from } })
         : tell('weeks.free.after', { last: { date: last }, from: { date: from } }),
+    between < LEAST ? '' : tell('weeks.free.between', { time: { minutes: between } }),
     promised.length === 0 ? '' : tell('weeks.free.promised', { day: { date: promised.at(-1)! } }),
     commissions.some(({ never }) => never.length > 0) ? tell('weeks.free.endless') : '',
   ]

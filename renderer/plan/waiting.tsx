@@ -41,7 +41,9 @@ function One({ quote }: { quote: Quoted }) {
       ) : (
         <>
           <p>
-            {tell('weeks.waiting.takes', { time: { minutes: would.minutes } })} {saidDayOff(promised, dayOff)}
+            {tell('weeks.waiting.takes', { time: { minutes: would.minutes } })}{' '}
+            {would.cloth === null ? '' : tell('weeks.waiting.cloth', { day: { date: would.cloth } })}{' '}
+            {saidDayOff(promised, dayOff)}
           </p>
           <WouldDo {...would} promised={promised ?? undefined} />
         </>

@@ -9,6 +9,8 @@ export type Free = {
   begins: Day | null
   /** The last day on which something is planned. */
   last: Day | null
+  /** Minutes before that day in which nothing is planned, as where work waits for cloth or a fitting. */
+  between: number
   /** The first day with hours after that; null where nobody ever has any. */
   from: Day | null
 }
@@ -29,10 +31,14 @@ export function freeOf(
     while (day < HORIZON && !somebody(day)) day++
     return day
   }
+  const before = (minutes: Float64Array) => minutes.subarray(0, last).reduce((sum, one) => sum + one, 0)
+  const there = days.length === 0 ? 0 : hours.reduce((sum, minutes) => sum + before(minutes), 0)
+  const taken = slots.reduce((sum, { minutes }, i) => (days[i]! < last ? sum + minutes : sum), 0)
   const from = next(days.length === 0 ? 0 : last + 1)
   return {
     begins: days.length > 0 && next(0) < first ? dayOf(first) : null,
     last: days.length === 0 ? null : dayOf(last),
+    between: Math.max(0, there - taken),
     from: from < HORIZON ? dayOf(from) : null,
   }
 }

@@ -64,5 +64,6 @@ export const following = {
   'weeks.waiting.each': 'Each is reckoned alone, as if it were accepted today.',
   'weeks.waiting.one': '{customer}, {total}, stands until {day}',
   'weeks.waiting.takes': 'It would take {time} of work.',
+  'weeks.waiting.cloth': 'Cloth ordered today is here on {day}.',
   'weeks.waiting.change': 'It changes work that is accepted already. Accept it, and these weeks count it.',
 } as const

@@ -67,7 +67,8 @@ export const today = {
   'weeks.full': 'How full they are, and what is done when',
   'weeks.free.before': 'No work can go on before {day}: free until then.',
   'weeks.free.after':
-    'By plan the accepted work is done by {last}. Nothing is taken after that: free from {from} on.',
+    'By plan the accepted work is done by {last}. Nothing is planned after that: free from {from} on.',
+  'weeks.free.between': 'Until then {time} stay free in between.',
   'weeks.free.now': 'No work is planned: free from {from} on.',
   'weeks.free.never': 'Nobody who works here has any hours.',
   'weeks.free.promised': 'The last day that is promised is {day}.',
@@ -107,9 +108,9 @@ export const today = {
   'weeks.why': 'Because {why}.',
   'weeks.promise': 'If it is accepted today, it can be promised for {day}: kept four times in five.',
   'weeks.promise.kept':
-    'Accepted today it would be done by {day}, kept four times in five: in time for {promised}, the day that the quote promises and the client counts on.',
+    'Accepted today it would be done by {day}, kept four times in five: in time for {promised}, the day promised to the client.',
   'weeks.promise.missed':
-    'Accepted today it would be done by {day}, kept four times in five: too late for {promised}, the day that the quote promises and the client counts on.',
+    'Accepted today it would be done by {day}, kept four times in five: too late for {promised}, the day promised to the client.',
   'weeks.promise.never':
     'No day can be promised for it: nobody who works here has the hours or the skill. Look at “Who works here” in the Workroom.',
   'weeks.promise.calm': 'It puts off no other work.',

@@ -69,6 +69,7 @@ export const following: Translated<typeof english> = {
   'weeks.waiting.each': 'Jedes ist für sich gerechnet, als würde es heute angenommen.',
   'weeks.waiting.one': '{customer}, {total}, gilt bis {day}',
   'weeks.waiting.takes': 'Es bräuchte {time} Arbeit.',
+  'weeks.waiting.cloth': 'Heute bestellter Stoff ist am {day} da.',
   'weeks.waiting.change':
     'Es ändert schon angenommene Arbeit. Wird es angenommen, zählen diese Wochen es mit.',
 }

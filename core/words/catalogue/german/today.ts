@@ -70,7 +70,8 @@ export const today: Translated<typeof english> = {
   'weeks.full': 'Wie voll sie sind, und was wann fertig wird',
   'weeks.free.before': 'Vor {day} kann keine Arbeit weitergehen: bis dahin frei.',
   'weeks.free.after':
-    'Nach Plan ist die angenommene Arbeit bis {last} fertig. Danach ist nichts vergeben: frei ab {from}.',
+    'Nach Plan ist die angenommene Arbeit bis {last} fertig. Danach ist nichts geplant: frei ab {from}.',
+  'weeks.free.between': 'Bis dahin bleiben dazwischen {time} frei.',
   'weeks.free.now': 'Keine Arbeit ist geplant: frei ab {from}.',
   'weeks.free.never': 'Niemand, der hier arbeitet, hat Stunden.',
   'weeks.free.promised': 'Der letzte versprochene Tag ist {day}.',
@@ -110,9 +111,9 @@ export const today: Translated<typeof english> = {
   'weeks.why': 'Grund: {why}.',
   'weeks.promise': 'Heute angenommen, lässt es sich für {day} versprechen: in vier von fünf Fällen gehalten.',
   'weeks.promise.kept':
-    'Heute zugesagt wäre es bis {day} fertig, vier von fünf Mal gehalten: rechtzeitig für {promised}, den Tag, den das Angebot verspricht und mit dem der Kunde rechnet.',
+    'Heute zugesagt wäre es bis {day} fertig, vier von fünf Mal gehalten: rechtzeitig für {promised}, den Tag, der dem Kunden versprochen ist.',
   'weeks.promise.missed':
-    'Heute zugesagt wäre es bis {day} fertig, vier von fünf Mal gehalten: zu spät für {promised}, den Tag, den das Angebot verspricht und mit dem der Kunde rechnet.',
+    'Heute zugesagt wäre es bis {day} fertig, vier von fünf Mal gehalten: zu spät für {promised}, den Tag, der dem Kunden versprochen ist.',
   'weeks.promise.never':
     'Dafür lässt sich kein Tag versprechen: Niemand, der hier arbeitet, hat die Stunden oder das Können. In der Werkstatt unter „Wer hier arbeitet“ nachsehen.',
   'weeks.promise.calm': 'Andere Arbeit verschiebt sich nicht.',

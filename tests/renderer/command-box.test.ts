@@ -36,6 +36,7 @@ describe.runIf(hasBrowser)(`the box in which one finds and does${withoutBrowser}
 
     for (const [word, place, at] of [
       ['hour', 'Rates: what an hour costs and must earn', 'money'],
+      ['days off', 'Days off and holidays', 'daysOff'],
       ['backup', 'Safekeeping: copies of the book', 'safekeeping'],
       ['sample', 'Look round the sample, print “The first hour”', 'lookRound'],
     ] as const) {

@@ -141,8 +141,16 @@ describe.runIf(hasBrowser)(`the day on screen${withoutBrowser}`, () => {
     const { page } = planner
     await openWorkroom(planner)
     const before = await granted<Plan>(planner, 'plan.show')
+    await toThePlan(page)
+    await page.getByText(/^By plan the accepted work is done by .* free from .* on\./).waitFor()
+    await page.getByText(/^No day off is written down in these weeks/).waitFor()
+    await page.getByRole('link', { name: 'Write days off down' }).click()
+    await expect
+      .poll(() =>
+        page.evaluate(() => document.getElementById('settings-daysOff')?.getBoundingClientRect().top),
+      )
+      .toBeLessThan(800)
     const finish = async () => (await granted<Plan>(planner, 'plan.show')).commissions[0]!.finish
-    await toTheWorkroom(page)
     const form = page.getByRole('form', { name: 'Write the days off down' })
     await form.getByLabel('First day off').fill(before.day)
     await form.getByLabel('Last day off').fill(addDays(before.day, -1))
@@ -153,6 +161,9 @@ describe.runIf(hasBrowser)(`the day on screen${withoutBrowser}`, () => {
     await form.getByRole('button', { name: 'Write the days off down' }).click()
     await page.getByText('everyone · the summer fair').waitFor()
     expect((await finish()) > addDays(before.day, 40)).toBe(true)
+    await toThePlan(page)
+    await page.getByText(/^41 days off are written down in these weeks, .* \(the summer fair\)\./).waitFor()
+    await page.getByRole('link', { name: 'Write days off down' }).click()
     await page.getByRole('button', { name: /^Take back: / }).click()
     await page.getByText('everyone · the summer fair').waitFor({ state: 'detached' })
     expect(await finish()).toBe(before.commissions[0]!.finish)

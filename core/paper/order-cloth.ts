@@ -2,7 +2,6 @@ import type { Purchase } from '../lay/types.ts'
 import type { Estimate } from '../price/estimate.types.ts'
 import { sharedBy } from '../quote/shared.ts'
 import type { QuotedCloth, QuoteLine } from '../quote/types.ts'
-import { workUsed } from '../sew/rows.ts'
 import { printLength } from '../words/length.ts'
 import { type PhraseCode, phrase } from '../words/phrase.ts'
 import type { Reader } from '../words/say.ts'
@@ -113,18 +112,13 @@ function reckoning(purchase: Purchase, reader: Reader): Block {
   }
 }
 
-const WORKS = ['seams', 'felling', 'edges', 'hemsSeen', 'hemsHidden', 'neck'] as const
-
-/** Thread of each sort, rounded up to the metre, and which stitch sews what there is to sew. */
+/** Thread of each sort, rounded up to the metre, and which stitch sews what. */
 export function threadBlocks({ estimate }: QuoteLine, reader: Reader): Block[] {
   const tell = tellerOf(reader)
   const { threads } = estimate.sewing
   const metres = new Intl.NumberFormat(reader.locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 })
   const plan = estimate.finishPlan
-  const used = workUsed(estimate.sewing.rows, estimate.draft.hems)
-  // The edges of open seams are told of though nothing is sewn there.
-  const open = estimate.draft.seams.some(({ finish }) => finish === 'open')
-  const kinds = WORKS.filter((work) => used.has(work) || (work === 'edges' && open))
+  const kinds = ['seams', 'felling', 'edges', 'hemsSeen', 'hemsHidden', 'neck'] as const
   return [
     { kind: 'heading', level: 2, words: tell('paper.thread.title') },
     {

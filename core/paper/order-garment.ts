@@ -10,18 +10,16 @@ import type { Cell } from './cells.ts'
 import { capital, nameOf } from './names.ts'
 import { type GarmentSheet, tellerOf } from './sheet.ts'
 
-/** The measures the garment is drafted to, two to a row; how one is known that nobody took, an estimate with its doubt. */
+/** The measures the garment is drafted to, two to a row; estimated ones carry their doubt. */
 export function measureTable(line: QuoteLine, reader: Reader): Block {
   const tell = tellerOf(reader)
-  const all = Object.entries(line.body.measures)
-  const taken = all.every(([, { source }]) => source === 'taken')
-  const rows = all.map(([id, measure]): Cell[] => {
+  const rows = Object.entries(line.body.measures).map(([id, measure]): Cell[] => {
     const size = printLength(measure.mm, reader.unit, reader.locale)
     const name = capital(nameOf('measure', id, reader))
-    const known: Cell = { words: size, look: 'cellStrong' }
-    if (taken) return [name, known]
-    if (measure.source === 'taken') return [name, known, '']
-    if (measure.source === 'carried') return [name, known, tell('paper.measure.carried')]
+    if (measure.source === 'taken')
+      return [name, { words: size, look: 'cellStrong' }, tell('paper.measure.taken')]
+    if (measure.source === 'carried')
+      return [name, { words: size, look: 'cellStrong' }, tell('paper.measure.carried')]
     const doubt =
       measure.sd === undefined
         ? tell('paper.measure.estimatedBare')
@@ -31,7 +29,7 @@ export function measureTable(line: QuoteLine, reader: Reader): Block {
   return pairs(rows, [
     tell('paper.measure.column.name'),
     tell('paper.measure.column.size'),
-    ...(taken ? [] : [tell('paper.measure.column.source')]),
+    tell('paper.measure.column.source'),
   ])
 }
 

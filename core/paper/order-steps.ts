@@ -163,7 +163,7 @@ function sewnRows(id: string, { line }: GarmentSheet, reader: Reader): Row[] {
         })
   if (rows.length === 0) {
     const figure = printLengthBare(length, reader.unit, reader.locale)
-    return [{ cells: ['', title, figure, '', '', allowance, '', '', ''] }]
+    return [{ cells: ['', title, figure, '', '', allowance, '', '', { write: true }] }]
   }
   return rows.map((row, i) => ({
     keep: i < rows.length - 1,
@@ -171,7 +171,7 @@ function sewnRows(id: string, { line }: GarmentSheet, reader: Reader): Row[] {
       '',
       i === 0 ? title : purposeOf(row, reader),
       ...figuresOf(row, i === 0 ? allowance : '', reader),
-      '',
+      i === 0 ? { write: true as const } : '',
     ],
   }))
 }

@@ -69,9 +69,6 @@ export function workOrder(sheet: GarmentSheet): PaperDocument {
     ...section(
       Object.keys(line.body.measures).length > 0,
       tell('paper.order.measures', { day: { date: line.measurementSet.day } }),
-      ...(line.measurementSet.over
-        ? [note(tell('paper.order.over', { over: line.measurementSet.over }))]
-        : []),
       measureTable(line, reader),
     ),
   ]
@@ -103,8 +100,8 @@ function remarks({ noted, line }: GarmentSheet, tell: Teller): Block[] {
   ]
 }
 
-/** The hours of the making, and how they grow to those of the quote; and what the figures of the steps mean. */
-function hours({ sewing, price, draft }: Estimate, tell: Teller): string {
+/** The hours of the making, and how they grow to those of the quote. */
+function hours({ sewing, price }: Estimate, tell: Teller): string {
   const { mean, p80 } = sewing.total
   const total = tell('paper.order.total', { total: { minutes: mean }, late: { minutes: p80 } })
   const all = price.earning?.hours.mean ?? mean
@@ -113,12 +110,7 @@ function hours({ sewing, price, draft }: Estimate, tell: Teller): string {
       ? ''
       : ` ${tell('paper.order.besides', { besides: { minutes: all - mean }, all: { minutes: all } })}`
   const numbered = sewing.rows.some(({ stitch }) => isMachineStitch(stitch))
-  const turned = draft.hems.some(({ allowance }) => allowance > 0)
-  return [
-    `${total}${besides}`,
-    ...(numbered ? [tell('paper.order.numbered')] : []),
-    ...(turned ? [tell('paper.order.turned')] : []),
-  ].join(' ')
+  return `${total}${besides}${numbered ? ` ${tell('paper.order.numbered')}` : ''}`
 }
 
 const heading = (words: string): Block => ({ kind: 'heading', level: 2, words })

@@ -42,11 +42,8 @@ export type QuotedCloth = Cloth & {
 export type QuoteLine = {
   id: string
   wearer: { id: string; name: string }
-  /**
-   * `over` is what was worn under the tape, `told` what was said besides the measures: posture, allergies, notes. Quotes of old
-   * have the first among the second.
-   */
-  measurementSet: { id: string; day: Day; over?: string; told?: string[] }
+  /** `told` is what was said besides the measures: worn under the tape, posture, allergies, notes. */
+  measurementSet: { id: string; day: Day; told?: string[] }
   body: Body
   quantity: number
   construction: string

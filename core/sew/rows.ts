@@ -34,28 +34,11 @@ export function hemRows(
   plan: FinishPlan,
   sewn: Sewn,
 ): TimedRow[] {
-  const work = workOfHem({ kind, seen })
-  const stitch = (work === null ? null : plan[work]) ?? 'tacking'
+  const inTheHand = kind === 'neck' || kind === 'slit' || kind === 'facingEdge'
+  const laid = kind === 'lining' || kind === 'laidOn'
+  const plain = laid ? plan.felling : seen ? plan.hemsSeen : plan.hemsHidden
+  const stitch = kind === 'tacked' ? 'tacking' : inTheHand ? plan.neck : plain
   return [rowOf(step, id, 'hem', stitch, length, sewn)]
-}
-
-/** By which class of work of a finish plan a hem is sewn; null for one that is only tacked. */
-function workOfHem({ kind, seen }: Pick<Hem, 'kind' | 'seen'>): keyof FinishPlan | null {
-  if (kind === 'tacked') return null
-  if (kind === 'neck' || kind === 'slit' || kind === 'facingEdge') return 'neck'
-  if (kind === 'lining' || kind === 'laidOn') return 'felling'
-  return seen ? 'hemsSeen' : 'hemsHidden'
-}
-
-const WORK_OF_SEAM = { join: 'seams', fell: 'felling', edge: 'edges' } as const
-
-/** The classes of work of a finish plan that these rows are sewn by. @param hems of the same garment */
-export function workUsed(rows: readonly Row[], hems: readonly Hem[]): Set<keyof FinishPlan> {
-  const hemOf = new Map(hems.map((hem) => [hem.id, workOfHem(hem)]))
-  const used = rows.map(({ purpose, of }) =>
-    purpose in WORK_OF_SEAM ? WORK_OF_SEAM[purpose as keyof typeof WORK_OF_SEAM] : (hemOf.get(of) ?? null),
-  )
-  return new Set(used.filter((work) => work !== null))
 }
 
 /** One row, and its minutes by the catalogue. */

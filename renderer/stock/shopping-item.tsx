@@ -19,7 +19,7 @@ export function ShoppingItem({ item, day, onDone }: Props) {
   const late = orderBy !== null && orderBy < day
   const when = [
     ...(orderBy === null
-      ? []
+      ? [tell('shopping.noDay')]
       : [tell(late ? 'shopping.orderNow' : 'shopping.orderBy', { day: { date: orderBy } })]),
     ...(neededBy === null ? [] : [tell('shopping.neededBy', { day: { date: neededBy } })]),
   ]

@@ -70,11 +70,8 @@ function Stations({ commission, garment, table, onTicked, onLaid }: StationsProp
         </a>
         <p className="table-name">{nameOf(garment)}</p>
         <p>
-          {at === undefined
-            ? null
-            : tell('table.place', {
-                ...{ place: garment.steps.indexOf(at.step) + 1, all: garment.steps.length },
-              })}
+          <span aria-hidden="true">{tell('table.place', { place: place + 1, all: stations.length })}</span>
+          <span className="unseen">{tell('table.place.of', { place: place + 1, all: stations.length })}</span>
         </p>
       </header>
       {at === undefined ? (

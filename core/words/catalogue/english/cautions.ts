@@ -30,7 +30,7 @@ export const cautions = {
   'draft.caution.trailing':
     'A hem so near the floor is dangerous on stairs and near fire. Say so to the wearer.',
   'draft.caution.flame':
-    'Cloth burns: linen, cotton and silk fast, wool more slowly, and synthetics melt on the skin. Keep sleeves and hems away from open flame.',
+    'Linen, cotton and silk burn fast, synthetics melt on the skin: keep sleeves and hems away from open flame. Local rules and licensed practice decide.',
   'draft.caution.pinned': 'Pinned cloth: never on a small child, and count the pins in and out.',
   'draft.caution.catches':
     'A long tail catches in doors, wheels and machines, and is no plaything round a child’s neck. Say so to the wearer.',

@@ -59,7 +59,7 @@ export const sew = {
   'sew.finishPlan.machineWhereHidden': 'by machine where hidden, by hand where seen',
   'sew.finishPlan.machineWhereHidden.short': 'by machine, by hand where seen',
   'sew.finishPlan.machineWhereHidden.help':
-    'Seams are joined by machine; what is felled, and hems that are seen, by hand.',
+    'Seams are joined by machine and felled by hand; hems that are seen are sewn by hand.',
   'sew.finishPlan.allByHand': 'by hand throughout',
   'sew.finishPlan.allByHand.short': 'by hand throughout',
   'sew.finishPlan.allByHand.help': 'Every stitch by hand, as it was done.',

@@ -32,7 +32,7 @@ export const cautions: Translated<typeof english> = {
   'draft.caution.trailing':
     'Ein Saum so nah am Boden ist auf Treppen und am Feuer gefährlich. Das der Trägerin oder dem Träger sagen.',
   'draft.caution.flame':
-    'Stoff brennt: Leinen, Baumwolle und Seide schnell, Wolle langsamer, und Kunstfasern schmelzen auf der Haut. Ärmel und Säume von offener Flamme fernhalten.',
+    'Leinen, Baumwolle und Seide brennen schnell, Kunstfasern schmelzen auf der Haut: Ärmel und Säume von offener Flamme fernhalten. Örtliche Vorschriften und die geprüfte Praxis entscheiden.',
   'draft.caution.pinned':
     'Gesteckter Stoff: nie bei einem kleinen Kind, und die Nadeln vorher und nachher zählen.',
   'draft.caution.catches':

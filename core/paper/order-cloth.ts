@@ -2,6 +2,7 @@ import type { Purchase } from '../lay/types.ts'
 import type { Estimate } from '../price/estimate.types.ts'
 import { sharedBy } from '../quote/shared.ts'
 import type { QuotedCloth, QuoteLine } from '../quote/types.ts'
+import { stitchesUsed } from '../sew/worked.ts'
 import { printLength } from '../words/length.ts'
 import { type PhraseCode, phrase } from '../words/phrase.ts'
 import type { Reader } from '../words/say.ts'
@@ -112,13 +113,18 @@ function reckoning(purchase: Purchase, reader: Reader): Block {
   }
 }
 
-/** Thread of each sort, rounded up to the metre, and which stitch sews what. */
+/** Thread of each sort, rounded up to the metre, and which stitch sews what of this garment. */
 export function threadBlocks({ estimate }: QuoteLine, reader: Reader): Block[] {
   const tell = tellerOf(reader)
   const { threads } = estimate.sewing
   const metres = new Intl.NumberFormat(reader.locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 })
-  const plan = estimate.finishPlan
-  const kinds = ['seams', 'felling', 'edges', 'hemsSeen', 'hemsHidden', 'neck'] as const
+  const { seams, hems } = estimate.draft
+  const used = stitchesUsed(estimate.sewing.rows, hems).map(({ worked, stitch }) => [
+    tell(`paper.plan.${worked}`),
+    nameOf('stitch', stitch, reader),
+  ])
+  const leftRaw = estimate.finishPlan.edges === null && seams.some(({ finish }) => finish === 'open')
+  if (threads.length + used.length === 0) return []
   return [
     { kind: 'heading', level: 2, words: tell('paper.thread.title') },
     {
@@ -153,15 +159,9 @@ export function threadBlocks({ estimate }: QuoteLine, reader: Reader): Block[] {
             { heading: tell('paper.plan.column.work'), share: 50 },
             { heading: tell('paper.plan.column.stitch'), share: 50 },
           ],
-          rows: kinds.map((kind) => {
-            const stitch = plan[kind]
-            return {
-              cells: [
-                tell(`paper.plan.${kind}`),
-                stitch === null ? tell('paper.plan.none') : nameOf('stitch', stitch, reader),
-              ],
-            }
-          }),
+          rows: [...used, ...(leftRaw ? [[tell('paper.plan.edges'), tell('paper.plan.none')]] : [])].map(
+            (cells) => ({ cells }),
+          ),
         },
       ],
     },

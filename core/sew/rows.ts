@@ -4,6 +4,7 @@ import { timeOf } from './pace/time-of.ts'
 import { LAYERS, MINUTES_PER_ROW } from './parameters.ts'
 import { STITCH } from './stitches.ts'
 import type { FinishPlan, Row, Ways } from './types.ts'
+import { hemWorked } from './worked.ts'
 
 /** What is sewn, and how: thickness of one layer of the cloth in mm. */
 export type Sewn = { thickness: number; ways: Ways }
@@ -24,21 +25,18 @@ export function seamRows(
   return finish === 'open' && plan.edges !== null ? [...joined, row('edge', plan.edges, 2 * length)] : joined
 }
 
-/**
- * The one row that sews a hem: neck, slit and the edge of their facing are worked by their own stitch, what is
- * turned in and laid on another cloth is felled, the rest sewn as seen or hidden.
- */
-export function hemRows(
-  step: string,
-  { id, kind, length, seen }: Hem,
-  plan: FinishPlan,
-  sewn: Sewn,
-): TimedRow[] {
-  const inTheHand = kind === 'neck' || kind === 'slit' || kind === 'facingEdge'
-  const laid = kind === 'lining' || kind === 'laidOn'
-  const plain = laid ? plan.felling : seen ? plan.hemsSeen : plan.hemsHidden
-  const stitch = kind === 'tacked' ? 'tacking' : inTheHand ? plan.neck : plain
-  return [rowOf(step, id, 'hem', stitch, length, sewn)]
+/** The one row that sews a hem, in the stitch of what it is worked as. */
+export function hemRows(step: string, hem: Hem, plan: FinishPlan, sewn: Sewn): TimedRow[] {
+  const worked = hemWorked(hem)
+  const stitch =
+    worked === 'tacked'
+      ? 'tacking'
+      : worked === 'laid'
+        ? plan.felling
+        : worked === 'neck' || worked === 'hemsSeen'
+          ? plan[worked]
+          : plan.hemsHidden
+  return [rowOf(step, hem.id, 'hem', stitch, hem.length, sewn)]
 }
 
 /** One row, and its minutes by the catalogue. */

@@ -5,33 +5,15 @@ import { printPdf } from '../../core/paper/pdf.ts'
 import type { GarmentSheet } from '../../core/paper/sheet.ts'
 import { workOrder } from '../../core/paper/work-order.ts'
 import { collisions, outsideMargins } from './boxes.ts'
-import { draft, type FixtureOptions, makeSnapshot } from './fixture.ts'
+import { draft, type FixtureOptions } from './fixture.ts'
 import { hasPoppler, infoOf, taggedText, textOf } from './poppler.ts'
+import { sheetOf, textsOf } from './sheet-of.ts'
 
 const LONG =
   'The Most Extraordinarily Longwinded and Yet Entirely Respectable Society of Players at Northby-under-the-Hill'
 
-function sheetOf(options: FixtureOptions = {}, more: Partial<GarmentSheet> = {}): GarmentSheet {
-  const snapshot = makeSnapshot({ wearers: ['Ἑλένη', 'Łucja'], ...options })
-  return {
-    snapshot,
-    line: snapshot.lines[1]!,
-    commissionNumber: 'C-2026-031',
-    copy: 2,
-    day: '2026-11-28',
-    stepsDone: {},
-    lengthChoices: ['length', 'ease', 'gusset'],
-    ...more,
-  }
-}
-
 const printed = (document: PaperDocument) =>
   printPdf(document, { title: 'Sheet', language: 'en-GB', createdAt: '2026-11-28T10:00:00Z' })
-const textsOf = (document: PaperDocument): string[] =>
-  document.pages.flatMap((page) =>
-    page.marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text.replaceAll('\u00a0', ' ').trim()] : [])),
-  )
-
 const makers = [
   ['work order', workOrder],
   ['cutting sheet', cuttingSheet],

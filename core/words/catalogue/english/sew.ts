@@ -59,11 +59,11 @@ export const sew = {
   'sew.finishPlan.machineWhereHidden': 'by machine where hidden, by hand where seen',
   'sew.finishPlan.machineWhereHidden.short': 'by machine, by hand where seen',
   'sew.finishPlan.machineWhereHidden.help':
-    'Seams are joined by machine and felled by hand; hems that are seen are sewn by hand.',
+    'Seams are joined by machine. Hems that are seen, and whatever is felled, are sewn by hand.',
   'sew.finishPlan.allByHand': 'by hand throughout',
   'sew.finishPlan.allByHand.short': 'by hand throughout',
   'sew.finishPlan.allByHand.help': 'Every stitch by hand, as it was done.',
   'sew.finishPlan.allByMachine': 'by machine throughout',
   'sew.finishPlan.allByMachine.short': 'by machine throughout',
-  'sew.finishPlan.allByMachine.help': 'Seams, fells and hems by lockstitch.',
+  'sew.finishPlan.allByMachine.help': 'Seams, hems and whatever is felled, by lockstitch.',
 } as const

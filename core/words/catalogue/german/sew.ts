@@ -62,7 +62,7 @@ export const sew: Translated<typeof english> = {
   'sew.finishPlan.machineWhereHidden': 'verdeckt mit der Maschine, sichtbar von Hand',
   'sew.finishPlan.machineWhereHidden.short': 'mit Maschine, sichtbar von Hand',
   'sew.finishPlan.machineWhereHidden.help':
-    'Nähte sind mit der Maschine zusammengenäht und von Hand gekappt; sichtbare Säume von Hand.',
+    'Nähte werden mit der Maschine geschlossen. Sichtbare Säume, und was gekappt wird, von Hand.',
   'sew.finishPlan.allByHand': 'ganz von Hand',
   'sew.finishPlan.allByHand.short': 'ganz von Hand',
   'sew.finishPlan.allByHand.help': 'Jeder Stich von Hand, wie es früher war.',

@@ -15,3 +15,12 @@ export function fibresOf(words: string): Fibre[] {
   const found = FIBRES.filter((one) => one !== 'other' && WORDS[one].test(words))
   return found.length > 0 ? found : ['other']
 }
+
+type Clothed = {
+  cloth: { fibre?: string }
+  others?: Readonly<Partial<Record<string, { fibre?: string }>>> | undefined
+}
+
+/** What the maker calls the fibre of each cloth a garment is cut from. */
+export const fibreWords = ({ cloth, others = {} }: Clothed): string[] =>
+  [cloth, ...Object.values(others)].map((one) => one?.fibre ?? '')

@@ -1,6 +1,8 @@
-import { type Fibre, fibresOf } from '../lay/fibres.ts'
+import { type Fibre, fibresOf, fibreWords } from '../lay/fibres.ts'
+import { flameOf } from '../lay/flame.ts'
 import type { QuotedCloth } from '../quote/types.ts'
 import type { PhraseCode } from '../words/phrase.ts'
+import { say } from '../words/say.ts'
 import type { Block } from './block.ts'
 import { type Care, careOf } from './care.ts'
 import { layPages } from './flow.ts'
@@ -19,7 +21,6 @@ import {
 
 /** Cautions of a draft that the wearer must know too, and what is said to her of each. */
 const FOR_THE_WEARER: Partial<Record<PhraseCode, PhraseCode>> = {
-  'draft.caution.flame': 'paper.care.safe.flame',
   'draft.caution.trailing': 'paper.care.safe.trailing',
   'draft.caution.catches': 'paper.care.safe.catches',
   'draft.caution.cordEnds': 'paper.care.safe.cords',
@@ -40,9 +41,11 @@ export function careSheet(sheet: GarmentSheet): PaperDocument {
   refuseUnprintable(snapshot)
   const reader = readerOf(snapshot)
   const tell = tellerOf(reader)
-  const cloths = [line.cloth, ...Object.values(line.others ?? {})]
-  const fibres = [...new Set(cloths.flatMap(({ fibre }) => fibresOf(fibre)))]
-  const cautions = new Set(line.estimate.draft.cautions.flatMap(({ code }) => FOR_THE_WEARER[code] ?? []))
+  const words = fibreWords(line)
+  const fibres = [...new Set(words.flatMap(fibresOf))]
+  const own = line.estimate.draft.cautions
+  const cautions = new Set(own.flatMap(({ code }) => FOR_THE_WEARER[code] ?? []))
+  const flame = own.some(({ code }) => code === 'draft.caution.flame')
   const heading = (words: string): Block => ({ kind: 'heading', level: 2, words })
   const title = capital(tell('paper.garment.forWhom', { title: line.title, wearer: line.wearer.name }))
   const blocks: Block[] = [
@@ -80,6 +83,7 @@ export function careSheet(sheet: GarmentSheet): PaperDocument {
           bar: 'madder',
           blocks: [
             listed([
+              ...(flame ? [say(flameOf(words), reader)] : []),
               ...[...cautions].map((code) => tell(code)),
               tell('paper.care.safe.fibre', {
                 fibres: fibres.map((one) => tell(`paper.care.fibre.${one}`)).join(', '),

@@ -10,14 +10,33 @@ import type { Cell } from './cells.ts'
 import { capital, nameOf } from './names.ts'
 import { type GarmentSheet, tellerOf } from './sheet.ts'
 
-/** The measures the garment is drafted to, two to a row; estimated ones carry their doubt. */
-export function measureTable(line: QuoteLine, reader: Reader): Block {
+/**
+ * What was worn under the tape, then the measures the garment is drafted to, two to a row. Of those that were taken
+ * one line says so; the others say how they are known, and estimated ones carry their doubt.
+ */
+export function measureBlocks(line: QuoteLine, reader: Reader): Block[] {
+  const tell = tellerOf(reader)
+  const { over = '' } = line.measurementSet
+  const measures = Object.values(line.body.measures)
+  const others = measures.some(({ source }) => source !== 'taken')
+  const notes = [
+    ...(over === '' ? [] : [tell('paper.measure.over', { over })]),
+    ...(measures.every(({ source }) => source !== 'taken')
+      ? []
+      : [tell(others ? 'paper.measure.takenOthers' : 'paper.measure.takenAll')]),
+  ]
+  return [
+    ...notes.map((words): Block => ({ kind: 'paragraph', words, look: 'note', keepWithNext: true })),
+    measureTable(line, others, reader),
+  ]
+}
+
+function measureTable(line: QuoteLine, others: boolean, reader: Reader): Block {
   const tell = tellerOf(reader)
   const rows = Object.entries(line.body.measures).map(([id, measure]): Cell[] => {
     const size = printLength(measure.mm, reader.unit, reader.locale)
     const name = capital(nameOf('measure', id, reader))
-    if (measure.source === 'taken')
-      return [name, { words: size, look: 'cellStrong' }, tell('paper.measure.taken')]
+    if (measure.source === 'taken') return [name, { words: size, look: 'cellStrong' }, '']
     if (measure.source === 'carried')
       return [name, { words: size, look: 'cellStrong' }, tell('paper.measure.carried')]
     const doubt =
@@ -26,11 +45,16 @@ export function measureTable(line: QuoteLine, reader: Reader): Block {
         : tell('paper.measure.estimated', { sd: { mm: measure.sd } })
     return [name, { words: size, look: 'estimate' }, { words: doubt, look: 'estimate' }]
   })
-  return pairs(rows, [
+  const columns = [
     tell('paper.measure.column.name'),
     tell('paper.measure.column.size'),
     tell('paper.measure.column.source'),
-  ])
+  ]
+  const told = others ? columns.length : columns.length - 1
+  return pairs(
+    rows.map((row) => row.slice(0, told)),
+    columns.slice(0, told),
+  )
 }
 
 /** The finished sizes, then the choices they come from, two to a row. */

@@ -63,7 +63,9 @@ export function refuseUnprintable(snapshot: QuoteSnapshot): void {
     ['customer.name', customer.name],
     ...customer.address.map((text, i) => [`customer.address.${i}`, text] as const),
     ...lines.flatMap(({ wearer, cloth, others = {}, measurementSet }, i) => [
-      ...(measurementSet.told ?? []).map((text) => [`lines.${i}.measurementSetId`, text] as const),
+      ...[measurementSet.over ?? '', ...(measurementSet.told ?? [])].map(
+        (text) => [`lines.${i}.measurementSetId`, text] as const,
+      ),
       [`lines.${i}.wearer.name`, wearer.name] as const,
       [`lines.${i}.cloth.name`, cloth.name] as const,
       ...Object.entries(others).map(

@@ -1,3 +1,5 @@
+import { fibreWords } from '../lay/fibres.ts'
+import { saidOfCloths } from '../lay/flame.ts'
 import type { Estimate } from '../price/estimate.types.ts'
 import { refusingAt } from '../words/refusal.ts'
 import { say } from '../words/say.ts'
@@ -11,7 +13,7 @@ import {
   choiceTables,
   failingChecks,
   fitBlocks,
-  measureTable,
+  measureBlocks,
   pieceDrawings,
   pieceTable,
 } from './order-garment.ts'
@@ -53,7 +55,7 @@ export function workOrder(sheet: GarmentSheet): PaperDocument {
     ...notionBlocks(line, reader),
     { kind: 'space', height: 3 },
     cautions(
-      draft.cautions.map((caution) => say(caution, reader)),
+      saidOfCloths(draft.cautions, fibreWords(line)).map((caution) => say(caution, reader)),
       tell,
     ),
     heading(tell('paper.order.making')),
@@ -69,7 +71,7 @@ export function workOrder(sheet: GarmentSheet): PaperDocument {
     ...section(
       Object.keys(line.body.measures).length > 0,
       tell('paper.order.measures', { day: { date: line.measurementSet.day } }),
-      measureTable(line, reader),
+      ...measureBlocks(line, reader),
     ),
   ]
   const foot = tell('paper.order.foot', {
@@ -81,7 +83,10 @@ export function workOrder(sheet: GarmentSheet): PaperDocument {
   return layPages(blocks, snapshot.letterhead.paper, garmentFoot(tell, foot, sheet))
 }
 
-/** What was noted of the wearer and of the order, and said when she was measured, before anything is cut. */
+/**
+ * What was noted of the wearer and of the order, and said when she was measured, before anything is cut. It warns of
+ * nothing by itself, and so does not look like a caution.
+ */
 function remarks({ noted, line }: GarmentSheet, tell: Teller): Block[] {
   const { wearer = '', order = '' } = noted ?? {}
   const said = [
@@ -92,7 +97,7 @@ function remarks({ noted, line }: GarmentSheet, tell: Teller): Block[] {
   if (said.length === 0) return []
   return [
     {
-      ...{ kind: 'panel', bar: 'madder' },
+      ...{ kind: 'panel', bar: 'woad' },
       blocks: said.map(
         (words, i): Block => ({ kind: 'paragraph', words, look: 'cellStrong', before: i === 0 ? 0 : 1 }),
       ),

@@ -42,8 +42,11 @@ export type QuotedCloth = Cloth & {
 export type QuoteLine = {
   id: string
   wearer: { id: string; name: string }
-  /** `told` is what was said besides the measures: worn under the tape, posture, allergies, notes. */
-  measurementSet: { id: string; day: Day; told?: string[] }
+  /**
+   * `told` is what was said besides the measures: posture, allergies, notes; `over` what was worn under the tape, which
+   * quotes of old have among the rest.
+   */
+  measurementSet: { id: string; day: Day; told?: string[]; over?: string }
   body: Body
   quantity: number
   construction: string

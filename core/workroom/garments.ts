@@ -1,5 +1,7 @@
 import { z } from 'zod'
 import { asCut, piecesFrom } from '../lay/as-cut.ts'
+import { fibreWords } from '../lay/fibres.ts'
+import { saidOfCloths } from '../lay/flame.ts'
 import { purchaseOf } from '../lay/purchase.ts'
 import type { Cloth } from '../lay/types.ts'
 import { wishedLay } from '../lay/wished-lay.ts'
@@ -81,7 +83,9 @@ export const garmentRequests = [
     run: (input, context) => {
       const settings = settingsOf(context)
       const [wanted, habits] = [wantedFor(input, context), habitsOf(settings, context, input)]
-      return reckoned(cutFor(wanted, habits), wanted, habits)
+      const found = reckoned(cutFor(wanted, habits), wanted, habits)
+      const cautions = saidOfCloths(found.draft.cautions, fibreWords(wanted))
+      return { ...found, draft: { ...found.draft, cautions } }
     },
   }),
   request({

@@ -117,10 +117,11 @@ export function bodyOfSet({ clientId, measures }: MeasurementSet, context: Conte
   return { measures, ...(birthDay === null ? {} : { age: ageOn(birthDay, today(context)) }) }
 }
 
-/** A set as papers name it: its day, and what was said besides the measures. */
+/** A set as papers name it: its day, what was worn under the tape, and what was said besides the measures. */
 export const setInShort = ({ id, day, over, note, remarks, notes }: MeasurementSet) => ({
   ...{ id, day },
-  told: [over, note, ...Object.values(remarks), ...Object.values(notes)].filter((text) => text !== ''),
+  ...(over === '' ? {} : { over }),
+  told: [note, ...Object.values(remarks), ...Object.values(notes)].filter((text) => text !== ''),
 })
 
 type ClothAsked = { cloth?: Parameters<typeof readCloth>[0] | undefined; clothId?: string | undefined }

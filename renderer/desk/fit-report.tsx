@@ -61,6 +61,7 @@ export function FitReport({ draft: { fit, cautions } }: { draft: Estimate['draft
           {say(caution, reader)}
         </p>
       ))}
+      {cautions.length === 0 ? null : <p className="quiet">{tell('caution.localRules')}</p>}
     </section>
   )
 }

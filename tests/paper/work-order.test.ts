@@ -5,6 +5,7 @@ import { workOrder } from '../../core/paper/work-order.ts'
 import { FINISH_PLANS } from '../../core/sew/finish-plans.ts'
 import { UNKNOWN_PACE } from '../../core/sew/pace/pace.ts'
 import { hemRows, seamRows } from '../../core/sew/rows.ts'
+import { type PhraseCode, phrase } from '../../core/words/phrase.ts'
 import { sheetOf, textsOf } from './sheet-of.ts'
 
 /** The words between two headings of the work order. */
@@ -65,5 +66,72 @@ describe('the stitches of the work order', () => {
       'Raw edges of seams',
       'left raw',
     ])
+  })
+})
+
+describe('what is noted on the work order', () => {
+  const measured = (more: Partial<GarmentSheet['line']['measurementSet']>) => {
+    const sheet = sheetOf({}, { noted: { wearer: 'wool itches', order: '' } })
+    return { ...sheet, line: { ...sheet.line, measurementSet: { ...sheet.line.measurementSet, ...more } } }
+  }
+
+  it('is never in the red of a caution: that belongs to what can hurt somebody', () => {
+    const red = (sheet: GarmentSheet) =>
+      workOrder(sheet).pages.flatMap((page) =>
+        page.marks.filter((mark) => mark.kind === 'path' && mark.fill === 'madder'),
+      ).length
+    const plain = red(sheetOf())
+    expect(plain).toBeGreaterThan(0)
+    expect(red(measured({ told: ['left shoulder lower'], over: 'shift' }))).toBe(plain)
+  })
+
+  it('has what was worn under the tape beside the measures, and what was said of the body before the cloth', () => {
+    const sheet = measured({ told: ['left shoulder lower'], over: 'shift' })
+    const texts = textsOf(workOrder(sheet))
+    expect(texts.indexOf('Said when measuring: left shoulder lower')).toBeLessThan(texts.indexOf('Cloth'))
+    expect(texts.indexOf('Measured over: shift')).toBe(
+      texts.findIndex((text) => text.startsWith('Measures of')) + 1,
+    )
+    expect(textsOf(workOrder(measured({}))).join(' ')).not.toContain('Measured over')
+  })
+})
+
+describe('the measures of the work order', () => {
+  it('say once that they were taken, and only of the others how they are known', () => {
+    const sheet = sheetOf()
+    const texts = textsOf(workOrder(sheet))
+    expect(texts).toContain('Where nothing stands beside it, a measure was taken with the tape.')
+    expect(texts).not.toContain('taken')
+    const measures = Object.fromEntries(
+      Object.entries(sheet.line.body.measures).filter(([, { source }]) => source === 'taken'),
+    )
+    const all = textsOf(workOrder({ ...sheet, line: { ...sheet.line, body: { measures } } }))
+    expect(all).toContain('All were taken with the tape.')
+    expect(all).not.toContain('How known')
+  })
+})
+
+describe('the cautions of the work order', () => {
+  const cautions = (fibre: string, codes: PhraseCode[]) => {
+    const { line, ...sheet } = sheetOf()
+    const draft = { ...line.estimate.draft, cautions: codes.map((code) => phrase(code)) }
+    const made = { ...line, cloth: { ...line.cloth, fibre }, estimate: { ...line.estimate, draft } }
+    return between({ ...sheet, line: made }, 'Take care', 'Making').join(' ')
+  }
+
+  it('are of the fibres this garment is cut from', () => {
+    const said = cautions('wool', ['draft.caution.flame'])
+    expect(said).toContain('Wool is slow to catch fire')
+    expect(said).not.toMatch(/linen|cotton|silk/i)
+    expect(cautions('linen', ['draft.caution.flame'])).toContain('Linen burns fast.')
+  })
+
+  it('leave it to local rules and licensed practice once, whatever there is to be minded', () => {
+    const said = cautions('linen', [
+      ...(['draft.caution.flame', 'draft.caution.cordEnds', 'draft.caution.cordsChild'] as const),
+      ...(['draft.caution.cordsSmall', 'draft.caution.cloakTies'] as const),
+    ])
+    expect(said.match(/local rules/gi)).toHaveLength(1)
+    expect(said.match(/licensed practice/gi)).toHaveLength(1)
   })
 })

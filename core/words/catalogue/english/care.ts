@@ -54,8 +54,6 @@ export const care = {
   'paper.care.keep.fold': 'Store it dry and folded, not on a hanger that pulls its shoulders out of shape.',
   'paper.care.keep.mend': 'Mend early: one stitch that has run is soon caught, a yard of them is not.',
   'paper.care.safe': 'Wearing it safely',
-  'paper.care.safe.flame':
-    'Linen, cotton and silk burn fast, synthetics melt on the skin: keep sleeves and hems away from open flame.',
   'paper.care.safe.trailing': 'The hem is near the floor: lift it on stairs, and keep it away from fire.',
   'paper.care.safe.catches':
     'Its long tail catches in doors, wheels and machines, and is no plaything round a child’s neck.',

@@ -61,8 +61,6 @@ export const care: Translated<typeof english> = {
   'paper.care.keep.mend':
     'Früh ausbessern: Ein gelaufener Stich ist schnell gefangen, eine ganze Naht nicht.',
   'paper.care.safe': 'Sicher tragen',
-  'paper.care.safe.flame':
-    'Leinen, Baumwolle und Seide brennen schnell, Kunstfasern schmelzen auf der Haut: Ärmel und Säume von offener Flamme fernhalten.',
   'paper.care.safe.trailing':
     'Der Saum reicht fast bis zum Boden: auf Treppen anheben und vom Feuer fernhalten.',
   'paper.care.safe.catches':

@@ -5,18 +5,26 @@ import type { Translated } from '../translated.ts'
 export const cautions: Translated<typeof english> = {
   'caution.title': 'Vorsicht',
   'caution.localRules': 'Örtliche Vorschriften und Fachleute entscheiden.',
+  'caution.flame': '{burns} Ärmel und Säume von offener Flamme fernhalten.',
+  'caution.burns.and': '{before} {next}',
+  'caution.burns.linen': 'Leinen brennt schnell.',
+  'caution.burns.cotton': 'Baumwolle brennt schnell.',
+  'caution.burns.wool': 'Wolle fängt langsam Feuer, aber sie glimmt und brennt.',
+  'caution.burns.silk': 'Dünne Seide brennt schnell.',
+  'caution.burns.synthetic': 'Kunstfasern schmelzen auf der Haut.',
+  'caution.burns.other': 'Stoff aus unbekannter Faser kann schnell brennen oder auf der Haut schmelzen.',
   'draft.caution.pinsInLine':
     'Jede Nadel aus der Linie nehmen, bevor die Klinge dort ankommt, und am Ende die Nadeln zählen.',
   'draft.caution.points':
     'Ahle und Trenner: von der haltenden Hand weg stoßen, und die Spitze danach bergen.',
   'draft.caution.cordEnds':
-    'Schnurenden an der Taille: für ein Kind kurz und nie dort, wo sie sich verfangen können. Örtliche Vorschriften und die geprüfte Praxis entscheiden.',
+    'Schnurenden an der Taille: für ein Kind kurz und nie dort, wo sie sich verfangen können.',
   'draft.caution.pieced':
     'Das Teil „{piece}“ ist breiter als dieser Stoff. Darum wird im geraden Fadenlauf ein Streifen angesetzt: {seam} Naht mehr. Mit etwas weniger Zugabe und breiteren Keilen geht es vielleicht ohne.',
   'draft.caution.cordsSmall':
-    'Für ein kleines Kind: keine Schnur und kein Band an Kapuze, Hals oder Kopf und keines hinten; den Hals mit einem Knopf oder zugenähtem Schlitz schließen. EN 14682 und örtliche Vorschriften entscheiden.',
+    'Für ein kleines Kind: keine Schnur und kein Band an Kapuze, Hals oder Kopf und keines hinten; den Hals mit einem Knopf oder zugenähtem Schlitz schließen (EN 14682).',
   'draft.caution.cordsChild':
-    'Für ein Kind: keine freien Schnurenden an Kapuze oder Hals, anderswo kurze und keine unter dem Saum. EN 14682 und örtliche Vorschriften entscheiden.',
+    'Für ein Kind: keine freien Schnurenden an Kapuze oder Hals, anderswo kurze und keine unter dem Saum (EN 14682).',
   'draft.caution.dust':
     'Alter oder ungewaschener Stoff staubt; lüften und auf Faser- und Farbstoffallergien achten.',
   'draft.caution.iron': 'Das Bügeleisen erst an einem Rest probieren und nie heiß allein lassen.',
@@ -32,7 +40,7 @@ export const cautions: Translated<typeof english> = {
   'draft.caution.trailing':
     'Ein Saum so nah am Boden ist auf Treppen und am Feuer gefährlich. Das der Trägerin oder dem Träger sagen.',
   'draft.caution.flame':
-    'Leinen, Baumwolle und Seide brennen schnell, Kunstfasern schmelzen auf der Haut: Ärmel und Säume von offener Flamme fernhalten. Örtliche Vorschriften und die geprüfte Praxis entscheiden.',
+    'Leinen, Baumwolle und Seide brennen schnell, Kunstfasern schmelzen auf der Haut: Ärmel und Säume von offener Flamme fernhalten.',
   'draft.caution.pinned':
     'Gesteckter Stoff: nie bei einem kleinen Kind, und die Nadeln vorher und nachher zählen.',
   'draft.caution.catches':
@@ -40,7 +48,7 @@ export const cautions: Translated<typeof english> = {
   'draft.caution.frontGap':
     'Glatt angesetzt stehen die Vorderkanten an den Schultern {gap} auseinander. Der Mantel hängt offen.',
   'draft.caution.cloakTies':
-    'Bänder am Kinderhals können strangulieren: eine Schließe nehmen, die nachgibt. EN 14682 und örtliche Vorschriften entscheiden.',
+    'Bänder am Kinderhals können strangulieren: eine Schließe nehmen, die nachgibt (EN 14682).',
   'draft.caution.weakClosing':
     'Der Verschluss eines Mantels sollte nachgeben, wenn der Mantel hängen bleibt. So annähen, dass er es tut.',
   'draft.caution.testStrip':

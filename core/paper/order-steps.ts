@@ -1,4 +1,4 @@
-import type { Draft, Hem, Seam, Span, Stage, Step } from '../draft/types.ts'
+import type { Draft, Seam, Span, Stage, Step } from '../draft/types.ts'
 import type { Row as StitchRow } from '../sew/types.ts'
 import { dayAt } from '../words/dates.ts'
 import { printLengthBare } from '../words/length.ts'
@@ -10,8 +10,8 @@ import { nameOf } from './names.ts'
 import { type GarmentSheet, readerOf, type Teller, tellerOf } from './sheet.ts'
 
 /**
- * The making in sewing order, under the stage each step belongs to: every step with a box to tick, its time and room for the time
- * it really took; under it each seam and hem with its stitch and figures.
+ * The making in sewing order, under the stage each step belongs to: every step with a box to tick, its time and room
+ * for the time it really took, which is logged by the step; under it each seam and hem with its stitch and figures.
  */
 export function stepBlocks(sheet: GarmentSheet): Block[] {
   const reader = readerOf(sheet.snapshot)
@@ -144,34 +144,31 @@ function sewnRows(id: string, { line }: GarmentSheet, reader: Reader): Row[] {
   const { draft, sewing } = line.estimate
   const seam = draft.seams.find((one) => one.id === id)
   const hem = draft.hems.find((one) => one.id === id)
+  const figure = (mm: number) => (mm === 0 ? '' : printLengthBare(mm, reader.unit, reader.locale))
   const allowance =
-    seam === undefined
-      ? hem === undefined
-        ? ''
-        : hemAllowance(hem, reader)
-      : seamAllowance(seam, draft, reader)
+    seam === undefined ? (hem === undefined ? '' : figure(hem.allowance)) : seamAllowance(seam, draft, reader)
   const name = seam?.name ?? hem?.name
   const rows = sewing.rows.filter((row) => row.of === id)
   const length = (seam ?? hem)?.length ?? 0
   const plain = name === undefined ? id : say(name, reader)
   const { pleats } = seam ?? {}
+  const tell = tellerOf(reader)
   const title =
-    pleats === undefined
-      ? plain
-      : tellerOf(reader)(`paper.step.${pleats.kind}`, {
+    pleats !== undefined
+      ? tell(`paper.step.${pleats.kind}`, {
           ...{ seam: plain, count: pleats.count, depth: { mm: pleats.depth } },
         })
-  if (rows.length === 0) {
-    const figure = printLengthBare(length, reader.unit, reader.locale)
-    return [{ cells: ['', title, figure, '', '', allowance, '', '', { write: true }] }]
-  }
+      : hem !== undefined && hem.depth > 0
+        ? tell('paper.step.hem', { hem: plain, depth: { mm: hem.depth } })
+        : plain
+  if (rows.length === 0) return [{ cells: ['', title, figure(length), '', '', allowance, '', '', ''] }]
   return rows.map((row, i) => ({
     keep: i < rows.length - 1,
     cells: [
       '',
       i === 0 ? title : purposeOf(row, reader),
       ...figuresOf(row, i === 0 ? allowance : '', reader),
-      i === 0 ? { write: true as const } : '',
+      '',
     ],
   }))
 }
@@ -203,10 +200,4 @@ function seamAllowance({ a, b }: Seam, draft: Draft, reader: Reader): string {
     mm === undefined ? [] : [printLengthBare(mm, reader.unit, reader.locale)],
   )
   return [...new Set(sides)].join(' / ')
-}
-
-/** Depth of a hem, and in brackets the whole allowance that is turned in. */
-function hemAllowance({ depth, allowance }: Hem, reader: Reader): string {
-  const figure = (mm: number) => printLengthBare(mm, reader.unit, reader.locale)
-  return tellerOf(reader)('paper.step.hemAllowance', { depth: figure(depth), allowance: figure(allowance) })
 }

@@ -60,6 +60,7 @@ export function workOrder(sheet: GarmentSheet): PaperDocument {
     ),
     heading(tell('paper.order.making')),
     note(hours(line.estimate, tell)),
+    ...reading(line.estimate, tell),
     ...stepBlocks(sheet),
     heading(tell('paper.order.pieces')),
     pieceTable(draft, reader),
@@ -105,6 +106,16 @@ function remarks({ noted, line }: GarmentSheet, tell: Teller): Block[] {
   ]
 }
 
+/** How the figures under the steps are read, those of them that there are. */
+function reading({ draft, sewing }: Estimate, tell: Teller): Block[] {
+  const words = [
+    ...(draft.seams.length + draft.hems.length > 0 ? [tell('paper.order.allowance')] : []),
+    ...(draft.seams.some(({ finish }) => finish === 'felled') ? [tell('paper.order.felled')] : []),
+    ...(sewing.rows.some(({ stitch }) => isMachineStitch(stitch)) ? [tell('paper.order.numbered')] : []),
+  ]
+  return words.length === 0 ? [] : [note(words.join(' '))]
+}
+
 /** The hours of the making, and how they grow to those of the quote. */
 function hours({ sewing, price }: Estimate, tell: Teller): string {
   const { mean, p80 } = sewing.total
@@ -114,8 +125,7 @@ function hours({ sewing, price }: Estimate, tell: Teller): string {
     all - mean < 1
       ? ''
       : ` ${tell('paper.order.besides', { besides: { minutes: all - mean }, all: { minutes: all } })}`
-  const numbered = sewing.rows.some(({ stitch }) => isMachineStitch(stitch))
-  return `${total}${besides}${numbered ? ` ${tell('paper.order.numbered')}` : ''}`
+  return `${total}${besides}`
 }
 
 const heading = (words: string): Block => ({ kind: 'heading', level: 2, words })

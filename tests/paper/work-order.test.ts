@@ -1,12 +1,17 @@
 import { describe, expect, it } from 'vitest'
 import type { Hem, SeamFinish } from '../../core/draft/types.ts'
+import type { PathMark } from '../../core/paper/page.ts'
 import type { GarmentSheet } from '../../core/paper/sheet.ts'
+import { RULES } from '../../core/paper/style.ts'
 import { workOrder } from '../../core/paper/work-order.ts'
 import { FINISH_PLANS } from '../../core/sew/finish-plans.ts'
 import { UNKNOWN_PACE } from '../../core/sew/pace/pace.ts'
 import { hemRows, seamRows } from '../../core/sew/rows.ts'
 import { type PhraseCode, phrase } from '../../core/words/phrase.ts'
 import { sheetOf, textsOf } from './sheet-of.ts'
+
+const isToWriteOn = ({ stroke }: PathMark): boolean =>
+  stroke?.dye === RULES.write.dye && stroke.weight === RULES.write.weight
 
 /** The words between two headings of the work order. */
 function between(sheet: GarmentSheet, from: string, to: string): string[] {
@@ -133,5 +138,30 @@ describe('the cautions of the work order', () => {
     ])
     expect(said.match(/local rules/gi)).toHaveLength(1)
     expect(said.match(/licensed practice/gi)).toHaveLength(1)
+  })
+})
+
+describe('the steps of the work order', () => {
+  it('say of a hem how deep it is in words, and what is turned in under the allowance', () => {
+    const texts = between(sheetOf(), 'Making', 'Pieces')
+    const at = texts.indexOf('Bottom hem, 1.8 cm deep')
+    // Length, stitch, stitches per cm, then the 25 mm left beyond the line.
+    expect(texts.slice(at + 1, at + 5)).toEqual(['207.2', 'hem stitch', '4', '2.5'])
+    expect(texts.filter((text) => /^[\d./ ]+\(/.test(text))).toEqual([])
+    expect(texts.join(' ')).toContain('of a hem all that is turned in')
+  })
+
+  it('explain the two edges of a felled seam only where a seam is felled', () => {
+    const said = 'In a felled seam one edge is trimmed narrow'
+    expect(between(sewn('felled'), 'Making', 'Pieces').join(' ')).toContain(said)
+    expect(between(sewn('open'), 'Making', 'Pieces').join(' ')).not.toContain(said)
+  })
+
+  it('have one line to write on for each step, as time is logged by the step', () => {
+    const sheet = sheetOf()
+    const lines = workOrder(sheet).pages.flatMap((page) =>
+      page.marks.filter((mark) => mark.kind === 'path' && isToWriteOn(mark)),
+    )
+    expect(lines).toHaveLength(sheet.line.estimate.draft.steps.length)
   })
 })

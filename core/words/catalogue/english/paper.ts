@@ -32,6 +32,9 @@ export const paper = {
   'paper.order.told': 'Said when measuring: {text}',
   'paper.order.besides':
     'With {besides} besides for talking it over, buying, letters and putting right, {all} are reckoned in the price.',
+  'paper.order.allowance':
+    'Allowance is what is left beyond the line: of a hem all that is turned in, of a seam one figure for both edges or one for each.',
+  'paper.order.felled': 'In a felled seam one edge is trimmed narrow and the wide one folded over it.',
   'paper.order.numbered': 'Numbers behind machine stitches are those of ISO 4915.',
   'paper.measure.column.name': 'Measure',
   'paper.measure.column.size': 'Size',
@@ -139,7 +142,7 @@ export const paper = {
   'paper.step.column.thread': 'Thread, m',
   'paper.step.column.time': 'Time',
   'paper.step.column.actual': 'Took',
-  'paper.step.hemAllowance': '{depth} ({allowance})',
+  'paper.step.hem': '{hem}, {depth} deep',
   'paper.purpose.gather': '– gathered',
   'paper.purpose.join': 'joined',
   'paper.purpose.fell': '– felled',

@@ -12,7 +12,7 @@ export const shopping = {
   'shopping.orderBy': 'order by {day}',
   'shopping.orderNow': 'order today: it should have been ordered by {day}',
   'shopping.neededBy': 'needed on {day}',
-  'shopping.noDay': 'no day is agreed',
+  'shopping.noDay': 'order it when it suits: no day is set on which the work is due',
   'shopping.for': '{amount} for {garment}',
   'shopping.item': '{name}: {amount}',
   'shopping.buy.one.reel': '1 reel of {pack} m',

@@ -65,7 +65,7 @@ export const times = {
   'times.log.help': 'Such as 90 (minutes), 1:30 or 1 h 30',
   'times.log.write': 'Write it down',
   'times.log.took': 'took {time}',
-  'times.log.tookOf': 'took {time} of {expected}',
+  'times.log.tookOf': 'took {time}, reckoned {expected}',
   'times.log.day': 'On',
   'times.log.done': '{time} logged: {step}',
   'times.list.title': 'Times logged',

@@ -35,6 +35,10 @@ export const paper: Translated<typeof english> = {
   'paper.order.told': 'Beim Messen gesagt: {text}',
   'paper.order.besides':
     'Mit {besides} daneben für Besprechen, Einkauf, Briefe und Nachbessern sind im Preis {all} gerechnet.',
+  'paper.order.allowance':
+    'Die Zugabe ist, was jenseits der Linie bleibt: bei einem Saum alles, was eingeschlagen wird, bei einer Naht eine Zahl für beide Kanten oder für jede eine.',
+  'paper.order.felled':
+    'Bei einer Kappnaht wird die eine Kante schmal geschnitten und die breite darüber eingeschlagen.',
   'paper.order.numbered': 'Die Nummern hinter Maschinenstichen sind die der ISO 4915.',
   'paper.measure.column.name': 'Maß',
   'paper.measure.column.size': 'Größe',
@@ -142,7 +146,7 @@ export const paper: Translated<typeof english> = {
   'paper.step.column.thread': 'Garn, m',
   'paper.step.column.time': 'Zeit',
   'paper.step.column.actual': 'Gebraucht',
-  'paper.step.hemAllowance': '{depth} ({allowance})',
+  'paper.step.hem': '{hem}, {depth} tief',
   'paper.purpose.gather': '– gekräuselt',
   'paper.purpose.join': 'genäht',
   'paper.purpose.fell': '– gekappt',

@@ -15,7 +15,7 @@ export const shopping: Translated<typeof english> = {
   'shopping.orderBy': 'bis {day} bestellen',
   'shopping.orderNow': 'heute bestellen: hätte bis {day} bestellt sein sollen',
   'shopping.neededBy': 'gebraucht am {day}',
-  'shopping.noDay': 'kein Tag vereinbart',
+  'shopping.noDay': 'bestellen, wann es passt: für die Arbeit ist kein Tag gesetzt, an dem sie fällig ist',
   'shopping.for': '{amount} für {garment}',
   'shopping.item': '{name}: {amount}',
   'shopping.buy.one.reel': '1 Rolle zu {pack} m',

@@ -71,7 +71,7 @@ export const times: Translated<typeof english> = {
   'times.log.help': 'Etwa 90 (Minuten), 1:30 oder 1 h 30',
   'times.log.write': 'Eintragen',
   'times.log.took': 'brauchte {time}',
-  'times.log.tookOf': 'brauchte {time} von {expected}',
+  'times.log.tookOf': 'brauchte {time}, gerechnet waren {expected}',
   'times.log.day': 'Am',
   'times.log.done': '{time} eingetragen: {step}',
   'times.list.title': 'Eingetragene Zeiten',

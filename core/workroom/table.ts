@@ -20,7 +20,7 @@ export const tableRequests = [
     name: 'garment.table',
     kind: 'query',
     about:
-      'One garment for the cutting table: every piece with its sizes and chalk figures in mm, and what is sewn and minded at each step.',
+      'One garment for the cutting table: every piece with its sizes and chalk figures in mm, and what is sewn and minded at each step; `number` is that of the step on the work order, which has `numbered` in all.',
     input: z.strictObject({ garmentId: inputs.id }),
     run: ({ garmentId }, context) => {
       const { sheet } = sheetFor('cuttingSheet', garmentId, context)
@@ -28,11 +28,14 @@ export const tableRequests = [
       const planned = new Map(draft.steps.map((step) => [step.id, step]))
       return {
         pieces: piecesOf(sheet),
+        numbered: draft.steps.length,
         steps: stepsOfGarments(context.store.db, [garmentId]).map(({ id, key, work }) => {
           const step = planned.get(key)
           const kinds = [...(step?.operations.map(({ operation }) => operation) ?? []), ...Object.keys(work)]
           return {
             ...{ id, cautions: workCautions(step?.cautions ?? [], kinds) },
+            // Work that came up has no number on the work order.
+            number: step === undefined ? null : draft.steps.indexOf(step) + 1,
             sewn: step === undefined ? [] : sewnAt(step, draft, sewing),
           }
         }),

@@ -69,10 +69,7 @@ function Stations({ commission, garment, table, onTicked, onLaid }: StationsProp
           {tell('table.leave', { number: commission.number })}
         </a>
         <p className="table-name">{nameOf(garment)}</p>
-        <p>
-          <span aria-hidden="true">{tell('table.place', { place: place + 1, all: stations.length })}</span>
-          <span className="unseen">{tell('table.place.of', { place: place + 1, all: stations.length })}</span>
-        </p>
+        <p>{at === undefined ? null : placeOf(at, table, tell)}</p>
       </header>
       {at === undefined ? (
         <p>{tell('table.nothing')}</p>
@@ -87,6 +84,12 @@ function Stations({ commission, garment, table, onTicked, onLaid }: StationsProp
       )}
     </>
   )
+}
+
+/** Where she stands, by the numbers of the work order: the pieces to mark belong to the cutting. */
+function placeOf({ step }: Station, { steps, numbered }: AtTable, tell: ReturnType<typeof useTell>): string {
+  const number = steps.find(({ id }) => id === step.id)?.number ?? null
+  return number === null ? tell('paper.step.cameUp') : tell('table.place', { place: number, all: numbered })
 }
 
 type StationProps = GarmentProps & {

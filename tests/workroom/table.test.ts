@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest'
 import { cuttingSheet } from '../../core/paper/cutting-sheet.ts'
+import { workOrder } from '../../core/paper/work-order.ts'
+import { say } from '../../core/words/say.ts'
 import { sheetFor } from '../../core/workroom/garment-papers.ts'
 import { agreedWork } from '../support/agreed-work.ts'
 
@@ -12,7 +14,13 @@ type Piece = {
 }
 type AtTable = {
   pieces: Piece[]
-  steps: { id: string; cautions: { code: string }[]; sewn: { id: string; length: number }[] }[]
+  numbered: number
+  steps: {
+    id: string
+    number: number | null
+    cautions: { code: string }[]
+    sewn: { id: string; length: number }[]
+  }[]
 }
 
 const wordsOf = (document: unknown): string => JSON.stringify(document).replaceAll('\u00a0', ' ')
@@ -59,4 +67,20 @@ test('it says what to mind wherever there is a blade or an iron', async () => {
   expect(at('pressSeams')).toEqual(['draft.caution.iron'])
   expect(at('finish')).toEqual(['draft.caution.iron', 'draft.caution.needles'])
   expect(at('shoulders')).toEqual([])
+})
+
+test('its steps have the numbers of the work order', async () => {
+  const room = await agreedWork()
+  const { garments } = await room.accepted()
+  const [{ id, steps }] = garments as [(typeof garments)[number]]
+  const table = await room.done<AtTable>('garment.table', { garmentId: id })
+  const { sheet } = sheetFor('workOrder', id, room.context)
+  const printed = workOrder(sheet).pages.flatMap((page) =>
+    page.marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text.replaceAll('\u00a0', ' ').trim()] : [])),
+  )
+  expect(table.numbered).toBe(steps.length)
+  for (const [i, { number }] of table.steps.entries()) {
+    const name = say(sheet.line.estimate.draft.steps.find((one) => one.id === steps[i]!.key)!.name)
+    expect(printed).toContain(`${number}. ${name}`)
+  }
 })

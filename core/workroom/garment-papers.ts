@@ -22,18 +22,18 @@ import { settingsOf, today } from './settings.ts'
 /** Papers of one garment besides the work order and the cutting sheet, and those of a whole commission. */
 export const garmentPaperRequests = [
   request({
-    name: 'garment.papers',
+    name: 'garment.printed',
     kind: 'query',
-    about: 'When the work order and the cutting sheet of a garment were printed last; null where never.',
+    about: 'The day on which the work order and the cutting sheet of a garment were last printed, or null.',
     input: z.strictObject({ garmentId: inputs.id }),
     run: ({ garmentId }, context) => {
       const { db } = context.store
       const { quoteId } = getCommission(db, getGarment(db, garmentId, 'garmentId').commissionId)
-      const printed = (kind: DocumentKind) => {
+      const dayOf = (kind: GarmentKind) => {
         const print = latestDocument(db, kind, quoteId, garmentId)
         return print === undefined ? null : dayAt(print.createdAt, settingsOf(context).timeZone)
       }
-      return { workOrder: printed('workOrder'), cuttingSheet: printed('cuttingSheet') }
+      return { workOrder: dayOf('workOrder'), cuttingSheet: dayOf('cuttingSheet') }
     },
   }),
   request({

@@ -23,13 +23,11 @@ export function GarmentPapers({ garmentId }: { garmentId: string }) {
   const [paper, setPaper] = useState<PatternPaper>('A4')
   const [looked, setLooked] = useState<Looked>('cuttingSheet')
   const asked = { garmentId }
-  const { value: last, reload } = useQuery('garment.papers', asked)
-  const printed = [
-    ...(last?.workOrder == null ? [] : [tell('papers.printed.workOrder', { day: { date: last.workOrder } })]),
-    ...(last?.cuttingSheet == null
-      ? []
-      : [tell('papers.printed.cuttingSheet', { day: { date: last.cuttingSheet } })]),
-  ]
+  const { value: printed, reload } = useQuery('garment.printed', asked)
+  const last = (['workOrder', 'cuttingSheet'] as const).flatMap((kind) => {
+    const day = printed?.[kind] ?? null
+    return day === null ? [] : [tell(`papers.printed.${kind}`, { day: { date: day } })]
+  })
   const button = (words: string, print: () => Promise<{ document: { id: string } }>, key?: KeyName) => (
     <Button
       busy={doing.busy}
@@ -46,7 +44,7 @@ export function GarmentPapers({ garmentId }: { garmentId: string }) {
         {button(tell('paper.cutting.title'), () => workroom.ask('cuttingSheet.print', asked))}
         <LookAt asked={{ paper: 'workOrder', garmentId }} words={tell('papers.look.workOrder')} />
       </div>
-      {printed.length === 0 ? null : <p className="quiet">{printed.join(' ')}</p>}
+      {last.length === 0 ? null : <p className="quiet">{last.join(' · ')}</p>}
       <details>
         <summary>{tell('papers.more')}</summary>
         <div className="stack">

@@ -1,5 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
+import { dayAt } from '../../core/words/dates.ts'
+import { settingsOf } from '../../core/workroom/settings.ts'
 import { documentFile } from '../../core/workroom.ts'
 import { hasPoppler, imagesOf, textOf } from '../paper/poppler.ts'
 import { agreedWork } from '../support/agreed-work.ts'
@@ -55,6 +57,20 @@ describe('papers besides the quote, the work order and the cutting sheet', () =>
     // What is chalked from its measures has none.
     const veil = await room.refusal('pattern.print', { garmentId: room.commission.garments[1]!.id })
     expect(veil.code).toBe('refusal.pattern.none')
+  })
+
+  test('the work order and the cutting sheet are remembered with the day they were last printed', async () => {
+    const room = await begun()
+    const [{ id: garmentId }, other] = room.commission.garments as [Id, Id]
+    const printed = (of: Id) => room.done('garment.printed', { garmentId: of.id })
+    expect(await printed({ id: garmentId })).toEqual({ workOrder: null, cuttingSheet: null })
+    const day = dayAt(room.context.now(), settingsOf(room.context).timeZone)
+    await room.done('workOrder.print', { garmentId })
+    expect(await printed({ id: garmentId })).toEqual({ workOrder: day, cuttingSheet: null })
+    await room.done('cuttingSheet.print', { garmentId })
+    expect(await printed({ id: garmentId })).toEqual({ workOrder: day, cuttingSheet: day })
+    // The other garment of the commission has not been printed.
+    expect(await printed(other)).toEqual({ workOrder: null, cuttingSheet: null })
   })
 
   test('say which draft they are of once a garment was drafted again', async () => {

@@ -92,7 +92,7 @@ async function taken({ folder, width, dark }: Shot): Promise<void> {
   await page.getByRole('heading', { name: 'What to do next' }).waitFor()
   await picture('today')
   await page.getByText('At the cutting table').first().click()
-  await page.getByText(/^\d+ of \d+$/).waitFor()
+  await page.getByText(/^Step \d+ of \d+$/).waitFor()
   await picture('cutting-table')
   await page.goBack()
   await page.getByRole('link', { name: 'Workroom', exact: true }).click()

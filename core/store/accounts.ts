@@ -122,11 +122,28 @@ const newestDelivered = (db: Db, { from, to }: Within, most: number) =>
     .orderBy(desc(commission.deliveredDay), desc(commission.id))
     .limit(most)
 
-/** The garment of which a step ran over most within some days, with the number of its commission; nothing if none did. */
-export function worstOverrun(db: Db, days: Within): (Overrun & { number: string }) | undefined {
+/** Which commissions left less than so many minor units an hour, the worst paid first; those whose hours are not known stay out. */
+export function paidUnder(db: Db, days: Within, target: number): string[] {
+  const anHour = sql`round(60 * ${SUMS.actualLeft} / ${SUMS.actualMinutes})`
+  return db
+    .select({ id: garmentAccount.commissionId })
+    .from(garmentAccount)
+    .where(within(days))
+    .groupBy(garmentAccount.commissionId)
+    .having(sql`${SUMS.actualMinutes} > 0 AND ${anHour} < ${target}`)
+    .orderBy(anHour, garmentAccount.commissionId)
+    .all()
+    .map(({ id }) => id)
+}
+
+/** The garment of which a step ran over most within some days, with its commission; nothing if none did. */
+export function worstOverrun(
+  db: Db,
+  days: Within,
+): (Overrun & { number: string; commissionId: string }) | undefined {
   const over = sql`json_extract(${garmentAccount.account}, '$.overrun.actual') - json_extract(${garmentAccount.account}, '$.overrun.quoted')`
   const row = db
-    .select({ account: garmentAccount.account, number: commission.number })
+    .select({ account: garmentAccount.account, number: commission.number, commissionId: commission.id })
     .from(garmentAccount)
     .innerJoin(commission, eq(commission.id, garmentAccount.commissionId))
     .where(and(sql`${over} IS NOT NULL`, within(days)))
@@ -134,5 +151,6 @@ export function worstOverrun(db: Db, days: Within): (Overrun & { number: string 
     .limit(1)
     .get()
   const overrun = row?.account.overrun ?? undefined
-  return row === undefined || overrun === undefined ? undefined : { ...overrun, number: row.number }
+  if (row === undefined || overrun === undefined) return undefined
+  return { ...overrun, number: row.number, commissionId: row.commissionId }
 }

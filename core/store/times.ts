@@ -1,7 +1,7 @@
-import { asc, desc, eq, inArray, isNull, max } from 'drizzle-orm'
+import { and, asc, desc, eq, gte, inArray, isNull, lte, max, sql } from 'drizzle-orm'
 import { found, refuseStale } from './found.ts'
 import type { Db } from './open.ts'
-import { change, step, timeEntry, timeEntryStep, timer } from './schema.ts'
+import { change, commission, step, timeEntry, timeEntryStep, timer } from './schema.ts'
 
 /** A logged time, minutes, with the steps it was spent on. */
 export type TimeEntry = typeof timeEntry.$inferSelect & { stepIds: string[] }
@@ -34,6 +34,26 @@ export const timesOfCommission = (db: Db, commissionId: string): TimeEntry[] =>
       .orderBy(asc(timeEntry.day), asc(timeEntry.id))
       .all(),
   )
+
+/** What was logged within some days, the first and the last included, on each commission that is open; minutes. */
+export const loggedOnOpen = (db: Db, { from, to }: { from?: string | undefined; to?: string | undefined }) =>
+  db
+    .select({
+      ...{ id: commission.id, number: commission.number },
+      minutes: sql<number>`total(${timeEntry.minutes})`,
+    })
+    .from(timeEntry)
+    .innerJoin(commission, eq(commission.id, timeEntry.commissionId))
+    .where(
+      and(
+        ...[eq(commission.state, 'open'), isNull(timeEntry.removedAt)],
+        from === undefined ? undefined : gte(timeEntry.day, from),
+        to === undefined ? undefined : lte(timeEntry.day, to),
+      ),
+    )
+    .groupBy(commission.id)
+    .orderBy(asc(commission.number))
+    .all()
 
 /** The latest times that count, the oldest of them first. */
 export const latestTimes = (db: Db, most: number): TimeEntry[] =>

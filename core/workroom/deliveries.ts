@@ -1,37 +1,22 @@
 import { z } from 'zod'
-import { type Account, accountOf, overrunOf, type Totals, together, totalsOf } from '../plan/account.ts'
-import { adviceFrom } from '../plan/advice.ts'
-import { spentByStep } from '../plan/logged.ts'
-import { lineAsTaken } from '../quote/options.ts'
-import {
-  accountsByClient,
-  accountsByCommission,
-  accountsByConstruction,
-  accountsByMonth,
-  allAccounts,
-  keepAccounts,
-  worstOverrun,
-} from '../store/accounts.ts'
+import { keepAccounts } from '../store/accounts.ts'
 import {
   actualsOf,
   type CommissionRow,
-  garmentsOfCommission,
   getCommission,
   getGarment,
   setActual,
-  stepsOfGarments,
   updateCommission,
 } from '../store/commissions.ts'
-import { getQuote } from '../store/quotes.ts'
-import { timesOfCommission } from '../store/times.ts'
 import { readLength } from '../words/length.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
+import { accountFor } from './account-for.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
-import { spentOf, stepsOf } from './pace.ts'
 import { type Context, request } from './request.ts'
 import { settingsOf, today } from './settings.ts'
+import { whatItCameTo } from './what-it-came-to.ts'
 
 const metres = z.number().min(0).max(100_000).nullable()
 
@@ -99,34 +84,13 @@ export const deliveryRequests = [
     name: 'accounts.list',
     kind: 'query',
     about:
-      'Quoted against actual for what was delivered, all of it or within some days: by month, construction, client and commission, and what to change.',
+      'Quoted against actual for what was delivered, all of it or within some days: by month, construction, client and commission, which was badly paid and why, what to change, and what is logged on work not yet delivered.',
     input: z.strictObject({
       most: z.int().min(1).max(1000).default(60),
       from: inputs.day.optional().describe('the first day of delivery that counts'),
       to: inputs.day.optional().describe('the last'),
     }),
-    run: ({ most, ...days }, context) => {
-      const { db } = context.store
-      const { currency, targetPerHour } = settingsOf(context).rates
-      const summed = <T extends Totals>(row: T) => together(row, currency)
-      const all = allAccounts(db, days)
-      return {
-        commissions: accountsByCommission(db, days, most).map((row) => ({
-          ...{ id: row.id, number: row.number, customer: row.customer, deliveredDay: row.deliveredDay },
-          together: summed(row),
-        })),
-        months: accountsByMonth(db, days, most).map((row) => ({ month: row.month, together: summed(row) })),
-        constructions: accountsByConstruction(db, days).map((row) => ({
-          ...{ id: row.id, title: row.title, together: summed(row) },
-        })),
-        clients: accountsByClient(db, days, most).map((row) => ({
-          ...{ id: row.id, name: row.name, together: summed(row) },
-        })),
-        together: summed(all),
-        targetPerHour,
-        advice: adviceFrom(all, targetPerHour, worstOverrun(db, days)),
-      }
-    },
+    run: ({ most, ...days }, context) => whatItCameTo(days, most, context),
   }),
 ]
 
@@ -157,41 +121,4 @@ function delivered(
   accountsAnew(before.id, context)
   recorded(context, name, 'commission', before.id, { state: before.state }, changes)
   return { commission }
-}
-
-/** The account of a commission, garment by garment and together. */
-function accountFor(row: CommissionRow, context: Context) {
-  const { db } = context.store
-  const { snapshot } = getQuote(db, row.quoteId)
-  const garments = garmentsOfCommission(db, row.id)
-  const ids = garments.map(({ id }) => id)
-  const times = timesOfCommission(db, row.id).filter(({ removedAt }) => removedAt === null)
-  const spent = spentByStep(times.map(spentOf), stepsOf(times, context))
-  const actuals = new Map(actualsOf(db, ids).map((one) => [one.garmentId, one]))
-  const steps = stepsOfGarments(db, ids)
-  const accounts = garments.map((garment) => {
-    const line = lineAsTaken(snapshot, garment)
-    const own = steps.filter(({ garmentId }) => garmentId === garment.id)
-    const logged = own.filter(({ id }) => spent.has(id))
-    // A step whose time nobody logged is taken as it was quoted, as long as anything was logged at all.
-    const minutes = own.reduce((sum, { id, minutes: quoted }) => sum + (spent.get(id) ?? quoted.mean), 0)
-    const { cloth = null, handThread = null, machineThread = null } = actuals.get(garment.id) ?? {}
-    const took = { cloth, handThread, machineThread, minutes: logged.length > 0 ? minutes : null }
-    const timed = own.map(({ id, name, minutes: quoted }) => ({
-      ...{ id, name, quoted: quoted.mean, actual: spent.get(id) ?? null },
-    }))
-    const account: Account = {
-      ...accountOf(line.estimate, line.cloth.pricePerMetre, took),
-      ...{ inPart: logged.length > 0 && logged.length < own.length, overrun: overrunOf(timed) },
-    }
-    return {
-      ...{ id: garment.id, title: line.title, construction: line.construction, account, steps: timed },
-      wearer: line.wearer.name,
-    }
-  })
-  return {
-    customer: snapshot.customer.name,
-    garments: accounts,
-    together: together(totalsOf(accounts.map(({ account }) => account)), snapshot.total.currency),
-  }
 }

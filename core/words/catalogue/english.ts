@@ -42,6 +42,7 @@ import { table } from './english/table.ts'
 import { takingOut } from './english/taking-out.ts'
 import { times } from './english/times.ts'
 import { today } from './english/today.ts'
+import { whatItCameTo } from './english/what-it-came-to.ts'
 
 /**
  * Every sentence, name and label of the planner in English: the one place where words for a person stand, one
@@ -94,4 +95,5 @@ export const english = {
   ...table,
   ...guiding,
   ...help,
+  ...whatItCameTo,
 } as const

@@ -43,6 +43,7 @@ import { table } from './german/table.ts'
 import { takingOut } from './german/taking-out.ts'
 import { times } from './german/times.ts'
 import { today } from './german/today.ts'
+import { whatItCameTo } from './german/what-it-came-to.ts'
 import type { Translated } from './translated.ts'
 
 /** Every phrase of the planner in German, one file for each English one; a phrase that is missing is a type error. */
@@ -91,4 +92,5 @@ export const german: Translated<typeof english> = {
   ...rooms,
   ...start,
   ...table,
+  ...whatItCameTo,
 }

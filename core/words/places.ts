@@ -21,6 +21,8 @@ type Screen = {
     | 'times.accounts.title'
     | 'rooms.workroom'
     | 'times.title'
+  /** Other words that it is looked for by. */
+  also?: 'find.also.accounts' | 'find.also.books'
 }
 
 /** The screens within each place, the place's own first: a quote becomes a commission, so it stands with them. */
@@ -42,8 +44,8 @@ export const SCREENS: Record<PlaceName, readonly Screen[]> = {
     { at: 'commissions', name: 'rooms.commissions' },
     { at: 'quotes', name: 'screen.room.quotes' },
     { at: 'commissions/plan', name: 'weeks.title' },
-    { at: 'commissions/books', name: 'life.books' },
-    { at: 'commissions/accounts', name: 'times.accounts.title' },
+    { at: 'commissions/books', name: 'life.books', also: 'find.also.books' },
+    { at: 'commissions/accounts', name: 'times.accounts.title', also: 'find.also.accounts' },
   ],
   workroom: [
     { at: 'workroom', name: 'rooms.workroom' },

@@ -1,13 +1,14 @@
 import { daysOf, daysOfMonth, PERIODS, type PeriodId, printMonth } from '../../core/words/period.ts'
+import { Button } from '../parts/button.tsx'
 import { SelectField, TextField } from '../parts/field.tsx'
 import { useHouse, useKept, useTell } from '../workroom.tsx'
 
 /** What is chosen: one of the usual stretches, a month (`2026-11`), or days of her own. */
 export type Period = { id: PeriodId | 'days' | (string & {}); from: string; to: string }
-const ALL: Period = { id: 'all', from: '', to: '' }
 
-/** What is chosen, and how another is; it outlives the screen. */
-export const usePeriod = () => useKept<Period>('period', ALL)
+/** What is chosen, and how another is; it outlives the screen. Until one is, it is a month such as `2026-11`. */
+export const usePeriod = (month: string, today: string) =>
+  useKept<Period>('period', { id: today.startsWith(month) ? 'thisMonth' : month, from: '', to: '' })
 
 /** The days that are asked of, as a request takes them. */
 export function asked({ id, from, to }: Period, today: string): { from?: string; to?: string } {
@@ -24,7 +25,7 @@ export function PeriodFields({ period, months, onChange }: Props) {
   const { id, from, to } = period
   const named = [...new Set([...months, ...(/^\d{4}-\d{2}$/.test(id) ? [id] : [])])]
   return (
-    <div className="columns">
+    <div className="row beside-field">
       <SelectField
         label={tell('period.of')}
         value={id}
@@ -51,6 +52,11 @@ export function PeriodFields({ period, months, onChange }: Props) {
           />
         </>
       ) : null}
+      {id === 'all' ? null : (
+        <div>
+          <Button onPress={() => onChange({ ...period, id: 'all' })}>{tell('period.toAll')}</Button>
+        </div>
+      )}
     </div>
   )
 }

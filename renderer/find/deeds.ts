@@ -4,7 +4,7 @@ import type { OutputOf } from '../../core/workroom.ts'
 import { pressed } from '../head/keys.tsx'
 import { useShown } from '../parts/printing.ts'
 import { addressOf, goTo } from '../router.ts'
-import { SHEETS, settingAt } from '../settings/place.ts'
+import { FOUND_FIELDS, SHEETS, settingAt } from '../settings/place.ts'
 import { useRunning } from '../today/running.tsx'
 import { useUndoing } from '../undo/undoing.tsx'
 import { useHouse, useTell } from '../workroom.tsx'
@@ -47,8 +47,9 @@ export function usePlainDeeds(): Offer[] {
     const within = tell(`screen.room.${one}`)
     return [
       { id: own!.at, words: within, aside: place, key: keyOfPlace(i), href: `#/${own!.at}` },
-      ...others.map(({ at, name }) => ({
+      ...others.map(({ at, name, also }) => ({
         ...{ id: at, words: tell(name), href: `#/${at}` },
+        ...(also === undefined ? {} : { also: tell(also) }),
         aside: tell('find.within', { place: within }),
       })),
     ]
@@ -76,7 +77,7 @@ export function usePlainDeeds(): Offer[] {
       ? []
       : [deed('undo', tell('undo.last', { what: undoing.last }), undoing.undo, 'undo')]),
     ...places,
-    ...SHEETS.map((sheet) => ({
+    ...[...SHEETS, ...FOUND_FIELDS].map((sheet) => ({
       ...{ id: sheet, words: tell(`guiding.find.${sheet}`), also: tell(`guiding.find.${sheet}.also`) },
       ...{ aside: tell('find.within', { place: tell('screen.room.workroom') }), href: settingAt(sheet) },
     })),

@@ -4,8 +4,13 @@ import { printMonth } from '../../core/words/period.ts'
 import { say } from '../../core/words/say.ts'
 import { printMinutes } from '../../core/words/time.ts'
 import type { OutputOf } from '../../core/workroom.ts'
+import { Earned } from '../accounts/earned.tsx'
+import { type Line, Lines, type Together } from '../accounts/lines.tsx'
+import { OnTheTable } from '../accounts/on-the-table.tsx'
+import { WhatToChange } from '../accounts/what-to-change.tsx'
 import { AccountHead } from '../commission/account-head.tsx'
 import { asked, PeriodFields, usePeriod } from '../commission/period.tsx'
+import { useForWhom } from '../parts/for-whom.ts'
 import { Refusal } from '../parts/refusal.tsx'
 import { Tick } from '../parts/tick.tsx'
 import { todayHere } from '../parts/today.ts'
@@ -13,52 +18,57 @@ import { addressOf } from '../router.ts'
 import { useHouse, useKept, useQuery, useTell } from '../workroom.tsx'
 
 type All = OutputOf<'accounts.list'>
-type Together = All['together']
-type Line = { id: string; name: string; aside?: string; href?: string; together: Together }
-
-/** Advice comes with so many garments whose hours are known. */
-const ENOUGH = 2
 
 /** What delivered work came to: what was left of it, what to change, and the figures both rest on. */
 export function WhatItCameTo() {
   const tell = useTell()
-  const [period, setPeriod] = usePeriod()
   const ever = useQuery('accounts.list', {})
-  const chosen = useQuery('accounts.list', asked(period, todayHere()))
-  const refused = ever.refused ?? chosen.refused
   return (
     <div className="stack">
       <h1>{tell('times.accounts.title')}</h1>
+      <Refusal sentence={ever.refused} />
       {ever.value === undefined ? null : ever.value.commissions.length === 0 ? (
         <div className="stack narrow">
           <p>{tell('times.accounts.none')}</p>
           <p>{tell('times.accounts.none.then')}</p>
+          <OnTheTable ever work={ever.value.onTheTable} />
         </div>
       ) : (
-        <PeriodFields
-          {...{ period }}
-          months={ever.value.months.map(({ month }) => month)}
-          onChange={setPeriod}
-        />
-      )}
-      <Refusal sentence={refused} />
-      {chosen.value === undefined || ever.value?.commissions.length === 0 ? null : chosen.value.commissions
-          .length === 0 ? (
-        <p>{tell('period.none')}</p>
-      ) : (
-        <Figures all={chosen.value} />
+        <OfPeriod months={ever.value.months.map(({ month }) => month)} />
       )}
     </div>
   )
 }
 
-function Figures({ all }: { all: All }) {
+/** The figures of the time that is chosen: until another is, of the month of the last delivery. */
+function OfPeriod({ months }: { months: readonly string[] }) {
+  const tell = useTell()
+  const [period, setPeriod] = usePeriod(months[0]!, todayHere())
+  const { value, refused } = useQuery('accounts.list', asked(period, todayHere()))
+  return (
+    <>
+      <PeriodFields {...{ period, months }} onChange={setPeriod} />
+      <Refusal sentence={refused} />
+      {value === undefined ? null : value.commissions.length === 0 ? (
+        <>
+          <p>{tell('period.none')}</p>
+          <OnTheTable work={value.onTheTable} ever={period.id === 'all'} />
+        </>
+      ) : (
+        <Figures all={value} ever={period.id === 'all'} />
+      )}
+    </>
+  )
+}
+
+function Figures({ all, ever }: { all: All; ever: boolean }) {
   const { reader } = useHouse()
   const tell = useTell()
+  const forWhom = useForWhom()
   const [worst, setWorst] = useKept('worst first', false)
-  const { together, targetPerHour, advice } = all
-  const lines = (of: readonly Line[], column: string) => (
-    <Lines lines={of} column={column} target={targetPerHour.minor} />
+  const { together, targetPerHour } = all
+  const lines = (of: readonly Line[], column: string, counted = true) => (
+    <Lines lines={of} {...{ column, counted }} target={targetPerHour.minor} />
   )
   const perHour = ({ together: { known, perHour } }: { together: Together }) =>
     known === 0 ? Number.POSITIVE_INFINITY : perHour.actual.minor
@@ -74,35 +84,28 @@ function Figures({ all }: { all: All }) {
           </>
         )}
         <p className="quiet">
-          {tell(together.inPart === 0 ? 'times.accounts.known' : 'times.accounts.knownInPart', {
-            ...{ known: together.known, garments: together.garments, part: together.inPart },
-          })}{' '}
-          {tell('times.accounts.target', { target: targetPerHour })}
+          <Known together={together} /> {tell('times.accounts.target', { target: targetPerHour })}
         </p>
+        <OnTheTable work={all.onTheTable} ever={ever} />
       </section>
-      <section className="sheet stack">
-        <h2>{tell('times.accounts.advice')}</h2>
-        {advice.map((one) => (
-          <p key={one.code}>{say(one, reader)}</p>
-        ))}
-        {together.known < ENOUGH ? (
-          <p className="quiet">{tell('times.accounts.adviceLater')}</p>
-        ) : advice.length === 0 ? (
-          <p>{tell('times.accounts.noAdvice')}</p>
-        ) : null}
-      </section>
+      <WhatToChange all={all} />
       <section className="sheet stack">
         <div className="between">
           <h2>{tell('times.accounts.byCommission')}</h2>
-          <Tick wanted name={tell('times.accounts.worstFirst')} done={worst} onChange={setWorst} />
+          {commissions.length < 2 ? null : (
+            <Tick wanted name={tell('times.accounts.worstFirst')} done={worst} onChange={setWorst} />
+          )}
         </div>
         {lines(
-          commissions.map(({ id, number, customer, deliveredDay, together }) => ({
-            ...{ id, together, href: addressOf('commissions', id) },
-            name: tell('times.accounts.commissionFor', { number, customer }),
-            aside: deliveredDay === null ? '' : printDayShort(deliveredDay, reader.locale),
+          commissions.map(({ id, number, customer, garments, deliveredDay, together }) => ({
+            ...{ id, together, name: number, href: addressOf('commissions', id) },
+            aside: [
+              forWhom(garments, customer),
+              ...(deliveredDay === null ? [] : [printDayShort(deliveredDay, reader.locale)]),
+            ].join(' · '),
           })),
           tell('paper.fact.commission'),
+          false,
         )}
       </section>
       {all.months.length < 2 ? null : (
@@ -136,6 +139,15 @@ function Figures({ all }: { all: All }) {
   )
 }
 
+/** Of how many garments the hours are known. */
+function Known({ together: { known, garments, inPart: part } }: { together: Together }) {
+  const tell = useTell()
+  if (garments === 1)
+    return tell(known === 0 ? 'times.known.none' : part === 0 ? 'times.known.one' : 'times.known.onePart')
+  if (part > 0) return tell('times.accounts.knownInPart', { known, garments, part })
+  return tell(known === garments ? 'times.known.all' : 'times.accounts.known', { known, garments })
+}
+
 /** Where the money of it went, and what was left for how many hours. */
 function Sums({ together: { knownNet, costs, left, minutes, perHour } }: { together: Together }) {
   const { reader } = useHouse()
@@ -160,24 +172,7 @@ function Sums({ together: { knownNet, costs, left, minutes, perHour } }: { toget
   )
 }
 
-type Under = { target: number }
-
-/** What an hour earned; marked where it is less than was meant. */
-function Earned({ earned, target }: { earned: Money } & Under) {
-  const { reader } = useHouse()
-  const tell = useTell()
-  const sum = printMoney(earned, reader.locale)
-  return earned.minor < target ? (
-    <td className="amount under">
-      {sum} <span aria-hidden="true">▾</span>
-      <span className="unseen"> {tell('times.accounts.low')}</span>
-    </td>
-  ) : (
-    <td className="amount">{sum}</td>
-  )
-}
-
-function TogetherTable({ together: { minutes, perHour }, target }: { together: Together } & Under) {
+function TogetherTable({ together: { minutes, perHour }, target }: { together: Together; target: number }) {
   const { reader } = useHouse()
   const tell = useTell()
   return (
@@ -194,76 +189,6 @@ function TogetherTable({ together: { minutes, perHour }, target }: { together: T
           <td className="amount">{printMoney(perHour.quoted, reader.locale)}</td>
           <Earned earned={perHour.actual} target={target} />
         </tr>
-      </tbody>
-    </table>
-  )
-}
-
-/** What was quoted gives way where there is little room: each commission's own account has it. */
-const classOf = (head: string) => (head.endsWith('Quoted') ? 'amount wide-only' : 'amount')
-
-function Lines({ lines, column, target }: { lines: readonly Line[]; column: string } & Under) {
-  const { reader } = useHouse()
-  const tell = useTell()
-  const heads = [
-    'count',
-    'price',
-    'left',
-    'hoursQuoted',
-    'hoursActual',
-    'earnedQuoted',
-    'earnedActual',
-  ] as const
-  return (
-    <table className="lines">
-      <thead>
-        <tr>
-          <th scope="col">{column}</th>
-          {heads.map((head) => (
-            <th key={head} scope="col" className={classOf(head)}>
-              {tell(`times.accounts.${head}`)}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {lines.map(
-          ({ id, name, aside = '', href, together: { garments, known, net, left, minutes, perHour } }) => {
-            const figures =
-              known === 0
-                ? null
-                : [
-                    printMoney(left, reader.locale),
-                    printMinutes(minutes.quoted),
-                    printMinutes(minutes.actual),
-                    printMoney(perHour.quoted, reader.locale),
-                  ]
-            return (
-              <tr key={id}>
-                <th scope="row">
-                  {href === undefined ? name : <a href={href}>{name}</a>}
-                  {aside === '' ? null : <span className="quiet aside"> {aside}</span>}
-                </th>
-                <td className="amount">{garments}</td>
-                <td className="amount">{printMoney(net, reader.locale)}</td>
-                {figures === null ? (
-                  <td className="amount quiet" colSpan={5}>
-                    {tell('times.account.notLogged')}
-                  </td>
-                ) : (
-                  <>
-                    {figures.map((figure, i) => (
-                      <td key={heads[i + 2]} className={classOf(heads[i + 2]!)}>
-                        {figure}
-                      </td>
-                    ))}
-                    <Earned earned={perHour.actual} target={target} />
-                  </>
-                )}
-              </tr>
-            )
-          },
-        )}
       </tbody>
     </table>
   )

@@ -74,6 +74,7 @@ export function written(settings: Settings): Typed {
       ...{ deposit: plain(rates.depositBasisPoints / 100) },
       ...{ atCutting: plain(part('cutting')), atFitting: plain(part('fitting')) },
       ...{ overhead: amount(rates.overheadPerHour), soldHours: plain(yearly.soldHours) },
+      ...{ clothMargin: plain(Math.round(settings.buying.margin * 1000) / 10) },
       ...{ needleful: length(settings.threadRules.needleful) },
       ...{ waste: plain(Math.round(settings.threadRules.machineWaste * 1000) / 10) },
       ...Object.fromEntries(
@@ -141,6 +142,7 @@ export function changesOf({ text, costs, threads, doubled, waxed, keepDeposit }:
     otherThreads: threads
       .filter(({ id }) => id !== 'hand' && id !== 'machine')
       .map((one) => ({ ...thread(one), id: one.id, work: one.work as 'hand' })),
+    buying: { margin: numberOf(of('clothMargin')) / 100 },
     threadRules: {
       ...{ needleful: of('needleful'), machineWaste: numberOf(of('waste')) / 100, doubled, waxed },
     },

@@ -43,6 +43,12 @@ export function WorkMoney({ form }: { form: Form }) {
             ...{ id, name: tell(`screen.settings.rounding.${id}`) },
           }))}
         />
+        <Typing
+          form={form}
+          id="clothMargin"
+          help={tell('screen.settings.clothMargin.help')}
+          at="buying.margin"
+        />
         <Typing form={form} id="deposit" at="rates.depositBasisPoints" />
         <Typing form={form} id="atCutting" />
         <Typing form={form} id="atFitting" />

@@ -7,8 +7,10 @@ export const SHEETS = [
   ...(['safekeeping', 'takeOut', 'lookRound'] as const),
 ] as const
 export type Sheet = (typeof SHEETS)[number]
+/** Single fields that are found by words of their own. */
+export const FOUND_FIELDS = ['clothMargin'] as const
 /** Single fields that are led to from elsewhere. */
-type Field = 'address' | 'target' | 'deposit'
+type Field = 'address' | 'target' | 'deposit' | (typeof FOUND_FIELDS)[number]
 
 /** The address of a sheet of the settings, or of one field of them. */
 export const settingAt = (place: Sheet | Field): string => addressOf('workroom', undefined, { at: place })

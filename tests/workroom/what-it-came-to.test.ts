@@ -19,7 +19,7 @@ type All = {
   together: Together
   commissions: (Row & { number: string; deliveredDay: string })[]
   months: (Row & { month: string })[]
-  advice: { code: string; params?: Record<string, unknown> }[]
+  advice: { code: string; restsOn: number; commissionId?: string; params?: Record<string, unknown> }[]
 }
 
 /** Twelve tunics, delivered over five months on days that chance names, some steps logged more slowly than quoted. */
@@ -145,7 +145,6 @@ type Bad = {
 }
 type WithBad = All & {
   badlyPaid: { all: number; worst: Bad[] }
-  advice: { code: string; restsOn: number }[]
   onTheTable: { minutes: number; commissions: { id: string; minutes: number }[] }
 }
 

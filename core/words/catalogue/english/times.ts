@@ -127,7 +127,6 @@ export const times = {
   'times.accounts.none.then':
     'Hours and money are then set against what was quoted, and this page says what to change. It needs the time you logged on the steps, and the cloth and thread you wrote down.',
   'times.accounts.advice': 'What to change',
-  'times.accounts.adviceLater': 'Advice comes with the second delivered garment whose hours are logged.',
   'times.accounts.noAdvice': 'Nothing in these figures asks for a change.',
   'times.accounts.together': 'Everything delivered',
   'times.accounts.known':
@@ -145,5 +144,4 @@ export const times = {
   'times.accounts.hoursActual': 'Hours worked',
   'times.accounts.earnedQuoted': 'An hour, quoted',
   'times.accounts.earnedActual': 'An hour, earned',
-  'times.accounts.commissionFor': '{number} for {customer}',
 } as const

@@ -133,8 +133,6 @@ export const times: Translated<typeof english> = {
   'times.accounts.none.then':
     'Dann werden Stunden und Geld mit dem Angebot verglichen, und diese Seite sagt, was zu ändern ist. Dafür braucht es die eingetragene Zeit der Schritte und den aufgeschriebenen Stoff und das Garn.',
   'times.accounts.advice': 'Was zu ändern ist',
-  'times.accounts.adviceLater':
-    'Rat gibt es ab dem zweiten übergebenen Stück, dessen Stunden eingetragen sind.',
   'times.accounts.noAdvice': 'Nichts an diesen Zahlen verlangt eine Änderung.',
   'times.accounts.together': 'Alles Übergebene',
   'times.accounts.known':
@@ -152,5 +150,4 @@ export const times: Translated<typeof english> = {
   'times.accounts.hoursActual': 'Stunden gearbeitet',
   'times.accounts.earnedQuoted': 'Je Stunde, angeboten',
   'times.accounts.earnedActual': 'Je Stunde, verdient',
-  'times.accounts.commissionFor': '{number} für {customer}',
 }

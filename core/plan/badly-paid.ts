@@ -44,7 +44,7 @@ export function whyBadlyPaid({ asked, minutes, moreMaterials, target }: Paid): P
     ...price,
     ...(hours ? [phrase('plan.why.hours', { more: { minutes: more } })] : []),
     ...(moreMaterials.minor > 0 ? [phrase('plan.why.cloth', { more: moreMaterials })] : []),
-    ...(raised ? [phrase('plan.why.target', { then: asked.target!, target })] : []),
+    ...(raised ? [phrase('plan.why.target', { before: asked.target!, target })] : []),
   ]
   // A quote of old tells no floor: where neither price nor hours nor cloth gave, the rates did.
   return all.length > 0 ? all : [phrase('plan.why.ratesOld')]

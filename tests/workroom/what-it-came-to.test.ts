@@ -234,7 +234,7 @@ describe('a badly paid commission', () => {
     await room.done('settings.set', { revision: 1, changes: { rates: { targetPerHour: target } } })
     const [bad] = (await room.all()).badlyPaid.worst
     expect(bad!.why.at(-1)).toMatchObject({
-      ...{ code: 'plan.why.target', params: { then: TARGET, target } },
+      ...{ code: 'plan.why.target', params: { before: TARGET, target } },
     })
   })
 

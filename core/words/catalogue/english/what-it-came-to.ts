@@ -8,7 +8,7 @@ export const whatItCameTo = {
   'plan.why.ratesOld': 'The rates did it: price and hours came out as reckoned.',
   'plan.why.hours': 'The hours did it: {more} more than were reckoned.',
   'plan.why.cloth': 'The cloth cost {more} more than was reckoned.',
-  'plan.why.target': 'Your aim has risen: {then} an hour when it was quoted, {target} now.',
+  'plan.why.target': 'Your aim has risen: {before} an hour when it was quoted, {target} now.',
   'times.bad.title': 'Badly paid',
   'times.bad.more': '{count} more earned less than you mean to: they are marked ▾ below.',
   'times.bad.asked': 'Price asked',

@@ -11,7 +11,7 @@ export const whatItCameTo: Translated<typeof english> = {
   'plan.why.ratesOld': 'Es lag an den Sätzen: Preis und Stunden kamen heraus wie gerechnet.',
   'plan.why.hours': 'Es lag an den Stunden: {more} mehr als gerechnet.',
   'plan.why.cloth': 'Der Stoff kostete {more} mehr als gerechnet.',
-  'plan.why.target': 'Das Ziel ist gestiegen: {then} je Stunde beim Angebot, {target} jetzt.',
+  'plan.why.target': 'Das Ziel ist gestiegen: {before} je Stunde beim Angebot, {target} jetzt.',
   'times.bad.title': 'Schlecht bezahlt',
   'times.bad.more': '{count} weitere brachten weniger als gewollt: Sie tragen unten ein ▾.',
   'times.bad.asked': 'Verlangter Preis',

@@ -1,5 +1,5 @@
 import type { Price, PriceLine } from '../price/types.ts'
-import { type Money, noMoney, subtractMoney, sumMoney } from '../words/money.ts'
+import { addMoney, type Money, subtractMoney, sumMoney } from '../words/money.ts'
 
 /**
  * What was asked before tax, what the reckoning alone came to, and the floor that was told with it. Floor and the pay it
@@ -38,7 +38,7 @@ export function askedTogether(garments: readonly Asked[], currency: string): Ask
 
 /** What goes off a price before something is left for her: each sort of material, and the workroom. */
 export const COSTS = ['cloth', 'thread', 'notion', 'workroom'] as const
-/** One line of what a price went into. `actual`: null where no time is logged, and so nothing of it is known. */
+/** One line of what a price went into. `actual`: null where it goes by the hours and no time is logged. */
 export type Cost = { id: (typeof COSTS)[number]; quoted: Money; actual: Money | null }
 
 type Known = Record<'materials' | 'left', { quoted: Money; actual: Money | null }> & { net: Money }
@@ -48,28 +48,47 @@ type Known = Record<'materials' | 'left', { quoted: Money; actual: Money | null 
  * counts where it was written down; thread and notions count as they were quoted. What there is nothing of is left out.
  */
 export function costsOf({ lines }: Pick<Price, 'lines'>, { net, materials, left }: Known): Cost[] {
-  const quoted = (id: PriceLine['kind']) =>
+  const material = (kind: PriceLine['kind']) =>
     sumMoney(
-      lines.filter(({ kind }) => kind === id).map(({ amount }) => amount),
+      lines.filter((line) => line.kind === kind).map(({ amount }) => amount),
       net.currency,
     )
   const spent = materials.actual ?? materials.quoted
-  const more = subtractMoney(spent, materials.quoted)
-  const known = left.actual !== null
-  const cloth = quoted('cloth')
+  const [cloth, thread, notion] = [material('cloth'), material('thread'), material('notion')]
+  const gone = (on: Money, rest: Money) => subtractMoney(subtractMoney(net, on), rest)
   const all: Cost[] = [
-    { id: 'cloth', quoted: cloth, actual: known ? sumMoney([cloth, more], net.currency) : null },
-    ...(['thread', 'notion'] as const).map((id) => {
-      const amount = quoted(id)
-      return { id, quoted: amount, actual: known ? amount : null }
-    }),
+    { id: 'cloth', quoted: cloth, actual: addMoney(cloth, subtractMoney(spent, materials.quoted)) },
+    { id: 'thread', quoted: thread, actual: thread },
+    { id: 'notion', quoted: notion, actual: notion },
     {
       id: 'workroom',
-      quoted: subtractMoney(subtractMoney(net, materials.quoted), left.quoted),
-      actual: left.actual === null ? null : subtractMoney(subtractMoney(net, spent), left.actual),
+      quoted: gone(materials.quoted, left.quoted),
+      actual: left.actual === null ? null : gone(spent, left.actual),
     },
   ]
-  return all.filter(
-    ({ quoted: of, actual }) => of.minor !== 0 || (actual ?? noMoney(net.currency)).minor !== 0,
-  )
+  return all.filter(({ quoted, actual }) => quoted.minor !== 0 || (actual !== null && actual.minor !== 0))
+}
+
+/** Price, costs and what is left, of several garments whose hours are known. */
+export function costsTogether(garments: readonly (Known & { costs: readonly Cost[] })[], currency: string) {
+  const sum = (of: readonly Money[]) => sumMoney(of, currency)
+  const costs = garments.flatMap((one) => one.costs)
+  return {
+    net: sum(garments.map(({ net }) => net)),
+    costs: COSTS.flatMap((id): Cost[] => {
+      const own = costs.filter((cost) => cost.id === id)
+      if (own.length === 0) return []
+      return [
+        {
+          id,
+          quoted: sum(own.map(({ quoted }) => quoted)),
+          actual: sum(own.flatMap(({ actual }) => actual ?? [])),
+        },
+      ]
+    }),
+    left: {
+      quoted: sum(garments.map(({ left }) => left.quoted)),
+      actual: sum(garments.flatMap(({ left }) => left.actual ?? [])),
+    },
+  }
 }

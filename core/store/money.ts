@@ -1,7 +1,9 @@
-import { and, asc, eq, gte, inArray, lt } from 'drizzle-orm'
+import { and, asc, eq, gt, gte, inArray, lt, notExists } from 'drizzle-orm'
+import { alias } from 'drizzle-orm/sqlite-core'
+import type { CommissionRow } from './commissions.ts'
 import { found } from './found.ts'
 import type { Db } from './open.ts'
-import { invoice, payment } from './schema.ts'
+import { commission, invoice, payment } from './schema.ts'
 
 /** A payment or refund, its amount always positive, minor units; and an invoice or credit note. */
 export type PaymentRow = typeof payment.$inferSelect
@@ -46,6 +48,23 @@ export function invoicesIn(db: Db, year: number): InvoiceRow[] {
     .from(invoice)
     .where(and(gte(invoice.day, from), lt(invoice.day, to)))
     .orderBy(asc(invoice.id))
+    .all()
+}
+
+/** What was handed over and has no invoice that holds, the first handed over first, at most so many. */
+export function notInvoiced(db: Db, most: number): CommissionRow[] {
+  const credit = alias(invoice, 'credit')
+  const cancelled = db.select({ id: credit.id }).from(credit).where(eq(credit.cancels, invoice.id))
+  const holds = db
+    .select({ id: invoice.id })
+    .from(invoice)
+    .where(and(eq(invoice.commissionId, commission.id), eq(invoice.kind, 'invoice'), notExists(cancelled)))
+  return db
+    .select()
+    .from(commission)
+    .where(and(eq(commission.state, 'delivered'), gt(commission.agreedMinor, 0), notExists(holds)))
+    .orderBy(asc(commission.deliveredDay), asc(commission.id))
+    .limit(most)
     .all()
 }
 

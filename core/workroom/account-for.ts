@@ -1,5 +1,5 @@
 import { type Account, accountOf, overrunOf, together, totalsOf } from '../plan/account.ts'
-import { askedFor, askedTogether, costsOf } from '../plan/asked.ts'
+import { askedFor, askedTogether, costsOf, costsTogether } from '../plan/asked.ts'
 import { spentByStep } from '../plan/logged.ts'
 import { lineAsTaken } from '../quote/options.ts'
 import { actualsOf, type CommissionRow, garmentsOfCommission, stepsOfGarments } from '../store/commissions.ts'
@@ -44,6 +44,12 @@ export function accountFor(row: CommissionRow, context: Context) {
     garments: accounts,
     asked: askedTogether(
       accounts.map(({ asked }) => asked),
+      snapshot.total.currency,
+    ),
+    sums: costsTogether(
+      accounts
+        .filter(({ account }) => account.left.actual !== null)
+        .map(({ account, costs }) => ({ ...account, costs })),
       snapshot.total.currency,
     ),
     together: together(totalsOf(accounts.map(({ account }) => account)), snapshot.total.currency),

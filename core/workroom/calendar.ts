@@ -8,7 +8,7 @@ import { schedule } from '../plan/schedule/schedule.ts'
 import type { Base, Job } from '../plan/schedule/types.ts'
 import { whatIf } from '../plan/schedule/what-if.ts'
 import { clientNames } from '../store/clients.ts'
-import { openCommissions } from '../store/commissions.ts'
+import { garmentsOf, openCommissions } from '../store/commissions.ts'
 import { getQuote } from '../store/quotes.ts'
 import { addDays } from '../words/dates.ts'
 import { phrase } from '../words/phrase.ts'
@@ -92,6 +92,13 @@ export function planFor(context: Context, { odds: wanted } = { odds: true }) {
     rows.map(({ customerId }) => customerId),
   )
   const closed = closedOn(context)
+  const made = Map.groupBy(
+    garmentsOf(
+      db,
+      rows.map(({ id }) => id),
+    ),
+    ({ commissionId }) => commissionId,
+  )
   const byId = new Map(commissions.map((one) => [one.commission, one]))
   return {
     day: base.today,
@@ -99,6 +106,7 @@ export function planFor(context: Context, { odds: wanted } = { odds: true }) {
       ...{ id, number, customer: names.get(customerId) ?? '', dueDay, eventDay },
       /** The word for the days off its day is among, on which nobody could hand it over. */
       dayOff: closed(dueDay),
+      garments: (made.get(id) ?? []).map(({ title, wearer }) => ({ title, wearer })),
       finish: byId.get(id)?.finish ?? null,
       late: byId.get(id)?.late ?? null,
       p50: odds.get(id)?.p50 ?? null,

@@ -17,6 +17,7 @@ import {
   insertPayment,
   invoicesIn,
   invoicesOf,
+  notInvoiced,
   type PaymentRow,
   paymentsIn,
   paymentsOf,
@@ -25,6 +26,7 @@ import { getQuote } from '../store/quotes.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 import { say } from '../words/say.ts'
+import { atAGlance } from './commissions.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { agreedOn, moneyOf, paymentOf } from './money-of.ts'
@@ -102,6 +104,20 @@ export const moneyRequests = [
       const rows = yearRows(year, [...invoices, ...receipts])
       return { rows, csv: toCsv(rows, readerOf(context)) }
     },
+  }),
+  request({
+    name: 'money.notInvoiced',
+    kind: 'query',
+    about: 'What was handed over and has no invoice yet, the first handed over first.',
+    input: z.strictObject({ most: z.int().min(1).max(500).default(100) }),
+    run: ({ most }, context) => ({
+      commissions: atAGlance(notInvoiced(context.store.db, most), context).map(
+        ({ id, number, customer, deliveredDay, agreed, garments }) => ({
+          ...{ id, number, customer, deliveredDay, agreed },
+          garments: garments.map(({ title, wearer }) => ({ title, wearer })),
+        }),
+      ),
+    }),
   }),
 ]
 

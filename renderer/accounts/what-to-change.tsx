@@ -21,13 +21,9 @@ export function WhatToChange({ all }: { all: All }) {
     <section className="sheet stack">
       <h2>{tell('times.accounts.advice')}</h2>
       {badlyPaid.worst.length === 0 ? null : <BadlyPaid all={all} />}
-      {advice.length === 0 ? null : (
-        <ul className="entries">
-          {advice.map((one) => (
-            <Advised key={one.code} one={one} />
-          ))}
-        </ul>
-      )}
+      {advice.map((one) => (
+        <Advised key={one.code} one={one} />
+      ))}
       {together.known === 0 ? (
         <p>{tell('times.advice.nothing')}</p>
       ) : advice.length + badlyPaid.all > 0 ? null : (
@@ -59,17 +55,15 @@ function Advised({ one }: { one: Advice }) {
   const tell = useTell()
   const { words, href } = wayOf(one)
   return (
-    <li>
-      <p>
-        {say(one, reader)}{' '}
-        {one.code === 'plan.advice.step' ? null : (
-          <span className="quiet">
-            {tell(one.restsOn === 1 ? 'times.advice.one' : 'times.advice.several', { count: one.restsOn })}
-          </span>
-        )}{' '}
-        <a href={href}>{tell(words)}</a>
-      </p>
-    </li>
+    <p>
+      {say(one, reader)}{' '}
+      {one.code === 'plan.advice.step' ? null : (
+        <span className="quiet">
+          {tell(one.restsOn === 1 ? 'times.advice.one' : 'times.advice.several', { count: one.restsOn })}
+        </span>
+      )}{' '}
+      <a href={href}>{tell(words)}</a>
+    </p>
   )
 }
 

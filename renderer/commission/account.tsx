@@ -21,12 +21,12 @@ type Props = {
 
 /** Quoted against actual, garment by garment, with fields for what only the maker knows. */
 export function Account({ commission, accounts, times, onWritten }: Props) {
-  const { reader } = useHouse()
   const tell = useTell()
   const nameOf = useGarmentNames(commission)
-  const { garments, together } = accounts
+  const { garments, together, sums } = accounts
   return (
     <div className="stack">
+      <AskedFor {...accounts} />
       {garments.map((one, i) => {
         const garment = commission.garments[i]!
         const { steps } = garment
@@ -34,7 +34,12 @@ export function Account({ commission, accounts, times, onWritten }: Props) {
         return (
           <section key={one.id} className="stack">
             {garments.length === 1 ? null : <h3>{nameOf(garment)}</h3>}
-            <GarmentTable one={one} />
+            <MoneyTable
+              of={{ ...one.account, costs: one.costs }}
+              minutes={one.account.minutes}
+              perHour={one.account.perHour}
+            />
+            <MaterialsTable one={one} />
             <StepTable one={one} />
             {missing === 0 || missing === steps.length ? null : (
               <p>{tell('times.account.missing', { all: steps.length, count: missing })}</p>
@@ -46,12 +51,7 @@ export function Account({ commission, accounts, times, onWritten }: Props) {
       {garments.length === 1 || together.known === 0 ? null : (
         <section className="stack">
           <h3>{tell('times.account.together')}</h3>
-          <Rows
-            rows={[
-              row('hours', together.minutes, printMinutes, 'notLogged'),
-              moneyRow('perHour', together.perHour, (money) => printMoney(money, reader.locale)),
-            ]}
-          />
+          <MoneyTable of={sums} minutes={together.minutes} perHour={together.perHour} />
         </section>
       )}
       <p className="quiet">{tell('times.account.around')}</p>
@@ -59,21 +59,71 @@ export function Account({ commission, accounts, times, onWritten }: Props) {
   )
 }
 
-function GarmentTable({ one: { account } }: { one: GarmentAccount }) {
+/** Where the money was lost or won is seen by these at once: what was asked, what was reckoned, the floor, and an hour of it. */
+function AskedFor({ asked, together }: Pick<Accounts, 'asked' | 'together'>) {
+  const { reader } = useHouse()
+  const tell = useTell()
+  const { net, reckoned, floor } = asked
+  const below = floor !== null && net.minor < floor.minor
+  const figures = [
+    { id: 'asked', amount: net, under: below },
+    { id: 'reckoned', amount: reckoned, under: false },
+    ...(floor === null ? [] : [{ id: 'floor', amount: floor, under: false } as const]),
+  ] as const
+  return (
+    <dl className="sums">
+      {figures.map(({ id, amount, under }) => (
+        <div key={id}>
+          <dt>{tell(`times.bad.${id}`)}</dt>
+          <dd>{printMoney(amount, reader.locale)}</dd>
+          {under ? <dd className="aside under">{tell('times.asked.below')}</dd> : null}
+        </div>
+      ))}
+      {together.known === 0 ? null : (
+        <div>
+          <dt>{tell('times.accounts.earned')}</dt>
+          <dd>{printMoney(together.perHour.actual, reader.locale)}</dd>
+        </div>
+      )}
+    </dl>
+  )
+}
+
+type MoneyProps = {
+  of: Pick<Accounts['sums'], 'net' | 'costs'> & { left: Figure<Money> }
+  minutes: Figure<number>
+  perHour: Figure<Money>
+}
+
+/** From the price down to what an hour earned, each cost in its line. */
+function MoneyTable({ of: { net, costs, left }, minutes, perHour }: MoneyProps) {
+  const { reader } = useHouse()
+  const money = (of: Money) => printMoney(of, reader.locale)
+  return (
+    <Rows
+      rows={[
+        { ...moneyRow('net', { quoted: net, actual: net }, money), more: null },
+        ...costs.map((cost) => moneyRow(cost.id, cost, money)),
+        moneyRow('left', left, money),
+        row('hours', minutes, printMinutes, 'notLogged'),
+        moneyRow('perHour', perHour, money),
+      ]}
+    />
+  )
+}
+
+function MaterialsTable({ one: { account } }: { one: GarmentAccount }) {
   const { reader } = useHouse()
   const tell = useTell()
   const length = (mm: number) => say({ code: 'paper.plain', params: { text: { mm } } }, reader)
   const metres = (of: number) => tell('times.account.metres', { metres: Math.round(of) })
-  const money = (of: Money) => printMoney(of, reader.locale)
   const threads = (['handThread', 'machineThread'] as const).filter((id) => isUsed(account[id]))
   return (
     <Rows
+      title={tell('times.cost.measured')}
       rows={[
-        row('cloth', account.cloth, length, 'notWritten'),
+        row('ownCloth', account.cloth, length, 'notWritten'),
         ...threads.map((id) => row(id, account[id], metres, 'notWritten')),
-        row('hours', account.minutes, printMinutes, 'notLogged'),
-        moneyRow('materials', account.materials, money, 'notWritten'),
-        moneyRow('perHour', account.perHour, money, 'notLogged'),
       ]}
     />
   )
@@ -133,7 +183,23 @@ const over = ({ overrun }: GarmentAccount['account']): number | undefined =>
 /** Thread of a kind that a garment has nothing of is not spoken of. */
 export const isUsed = ({ quoted, actual }: Figure<number>): boolean => quoted > 0 || actual !== null
 
-type Subject = 'cloth' | 'handThread' | 'machineThread' | 'hours' | 'materials' | 'perHour'
+const SUBJECTS = {
+  net: 'times.cost.net',
+  cloth: 'times.cost.cloth',
+  thread: 'times.cost.thread',
+  notion: 'times.cost.notion',
+  workroom: 'times.cost.workroom',
+  left: 'times.cost.left',
+  hours: 'times.account.hours',
+  perHour: 'times.account.perHour',
+  ownCloth: 'times.account.cloth',
+  handThread: 'times.account.handThread',
+  machineThread: 'times.account.machineThread',
+} as const
+type Subject = keyof typeof SUBJECTS
+/** Lines that stand under a sum. */
+const SUMS: readonly Subject[] = ['left', 'perHour']
+
 type Row = {
   subject: Subject
   quoted: string
@@ -162,7 +228,7 @@ function moneyRow(
   return { subject, quoted: print(quoted), actual: actual === null ? null : print(actual), more, none }
 }
 
-function Rows({ rows }: { rows: readonly Row[] }) {
+function Rows({ rows, title }: { rows: readonly Row[]; title?: string }) {
   const tell = useTell()
   const difference = (more: number) => {
     const percent = Math.round(Math.abs(100 * more))
@@ -172,11 +238,11 @@ function Rows({ rows }: { rows: readonly Row[] }) {
   }
   return (
     <table className="account">
-      <AccountHead difference />
+      <AccountHead difference title={title} />
       <tbody>
         {rows.map(({ subject, quoted, actual, more, none }) => (
-          <tr key={subject} className={subject === 'perHour' ? 'account-end' : ''}>
-            <th scope="row">{tell(`times.account.${subject}`)}</th>
+          <tr key={subject} className={SUMS.includes(subject) ? 'account-end' : ''}>
+            <th scope="row">{tell(SUBJECTS[subject])}</th>
             <td className="amount">{quoted}</td>
             <td className="amount">
               {actual ?? <span className="quiet">{tell(`times.account.${none}`)}</span>}

@@ -1,8 +1,8 @@
 import { useEffect, useRef, useState } from 'react'
 import { printDayShort } from '../../core/words/dates.ts'
 import { printMoney } from '../../core/words/money.ts'
-import { say } from '../../core/words/say.ts'
 import type { OutputOf } from '../../core/workroom.ts'
+import { useForWhom } from '../parts/for-whom.ts'
 import { useInView } from '../parts/in-view.ts'
 import { Refusal } from '../parts/refusal.tsx'
 import { addressOf } from '../router.ts'
@@ -20,6 +20,7 @@ const PAGE = 200
 export function Bygone() {
   const { reader } = useHouse()
   const tell = useTell()
+  const forWhom = useForWhom()
   const body = useRef<HTMLTableSectionElement>(null)
   const { first, last } = useInView(body, ROW_PX)
   const { rows, all, refused } = useBygone(last)
@@ -53,9 +54,7 @@ export function Bygone() {
               <td>
                 <a href={addressOf('commissions', of.id)}>{of.number}</a>
               </td>
-              <td>
-                {tell('paper.garment.forWhom', { title: say(garment.title, reader), wearer: garment.wearer })}
-              </td>
+              <td>{forWhom([garment], of.customer)}</td>
               <td>
                 {tell(of.state === 'cancelled' ? 'life.cancelled.short' : 'times.commission.deliveredShort')}{' '}
                 {printDayShort(of.cancelledDay ?? of.deliveredDay ?? of.day, reader.locale)}

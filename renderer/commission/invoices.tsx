@@ -7,9 +7,18 @@ import { ActForm, Acts } from '../parts/acts.tsx'
 import { TextField } from '../parts/field.tsx'
 import { todayHere } from '../parts/today.ts'
 import { useTyped } from '../parts/typed.ts'
+import { addressOf, usePlace } from '../router.ts'
 import { useHouse, useTell } from '../workroom.tsx'
 import type { MoneyOf } from './money.tsx'
 import { PrintIt } from './print-it.tsx'
+
+/** With this the ids begin of what a commission's address can lead to. */
+export const ON_PAGE = 'commission-'
+const INVOICE = 'invoice'
+
+/** Where the invoice of a commission is made. */
+export const invoiceAt = (commissionId: string): string =>
+  addressOf('commissions', commissionId, { at: INVOICE })
 
 type Invoice = MoneyOf['invoices'][number]
 type Props = {
@@ -25,11 +34,12 @@ type Form = { close: () => void }
 export function Invoices({ commissionId, cancelled, invoices, onChanged }: Props) {
   const { workroom, reader } = useHouse()
   const tell = useTell()
+  const asked = usePlace().query.get('at') === INVOICE
   const [made, setMade] = useState<{ number: string; lacks: readonly Phrase[] }>()
   const cancelledBy = ({ id }: Invoice) => invoices.find(({ cancels }) => cancels === id)?.number
   const holds = invoices.filter((one) => one.kind === 'invoice' && cancelledBy(one) === undefined)
   return (
-    <>
+    <div id={`${ON_PAGE}${INVOICE}`} tabIndex={-1} className="led-to stack">
       {invoices.length === 0 ? null : <h3>{tell('life.invoice.title')}</h3>}
       <ul className="entries life">
         {invoices.map((one) => {
@@ -76,6 +86,7 @@ export function Invoices({ commissionId, cancelled, invoices, onChanged }: Props
         : null}
       {cancelled || holds.length > 0 ? null : (
         <Acts
+          opened={asked ? 'make' : undefined}
           acts={[
             {
               ...{ id: 'make', words: tell('life.invoice.make') },
@@ -92,7 +103,7 @@ export function Invoices({ commissionId, cancelled, invoices, onChanged }: Props
           ]}
         />
       )}
-    </>
+    </div>
   )
 }
 

@@ -16,10 +16,17 @@ export type Act = {
   form: (close: () => void) => ReactNode
 }
 
+type ActsProps = {
+  acts: readonly Act[]
+  plain?: boolean
+  /** The id of the one that stands open when she comes, where the address asks for it. */
+  opened?: string | undefined
+}
+
 /** Things one can do here: a row of buttons, and below it the form of the one that was pressed, or is half filled. */
-export function Acts({ acts, plain = false }: { acts: readonly Act[]; plain?: boolean }) {
+export function Acts({ acts, plain = false, opened }: ActsProps) {
   const halfFilled = useHalfFilledIn()
-  const [open, setOpen] = useState(() => acts.find((act) => halfFilled(nameOf(act)))?.id)
+  const [open, setOpen] = useState(() => opened ?? acts.find((act) => halfFilled(nameOf(act)))?.id)
   const buttons = useRef(new Map<string, HTMLButtonElement>())
   const panel = useRef<HTMLDivElement>(null)
   const before = useRef(open)

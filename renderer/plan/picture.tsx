@@ -75,7 +75,7 @@ function Row({ one, from, y, scale }: RowProps) {
   return (
     <g className={isLate(one) ? 'plan-row late' : 'plan-row'}>
       <text className="plan-name" x={0} y={y + ROW / 2 + 4}>
-        {short(`${one.number} ${one.customer}`)}
+        {short(`${one.number} ${one.garments[0]?.wearer ?? one.customer}`)}
       </text>
       {likely === null || sure === null ? (
         <text x={scale.x(start) + 4} y={y + ROW / 2 + 4}>

@@ -1,5 +1,6 @@
 import { Fragment } from 'react'
 import { printDayShort } from '../../core/words/dates.ts'
+import { useForWhom } from '../parts/for-whom.ts'
 import { addressOf } from '../router.ts'
 import { useHouse, useTell } from '../workroom.tsx'
 import { dueOf, isLate, type Planned, useSaidDayOff, useSaidReasons } from './reasons.ts'
@@ -8,6 +9,7 @@ import { dueOf, isLate, type Planned, useSaidDayOff, useSaidReasons } from './re
 export function PlanTable({ planned }: { planned: readonly Planned[] }) {
   const { reader } = useHouse()
   const tell = useTell()
+  const forWhom = useForWhom()
   const saidReasons = useSaidReasons()
   const saidDayOff = useSaidDayOff()
   const lateBy = useLateBy()
@@ -38,7 +40,8 @@ export function PlanTable({ planned }: { planned: readonly Planned[] }) {
             <Fragment key={one.id}>
               <tr className={more.length === 0 ? '' : 'explained'}>
                 <th scope="row">
-                  <a href={addressOf('commissions', one.id)}>{one.number}</a> {one.customer}
+                  <a href={addressOf('commissions', one.id)}>{one.number}</a>{' '}
+                  {forWhom(one.garments, one.customer)}
                 </th>
                 {day(dueOf(one), tell('weeks.due.none'))}
                 {day(one.finish, tell('weeks.never'))}

@@ -6,12 +6,14 @@ import { Days } from '../commission/days.tsx'
 import { Deliver } from '../commission/deliver.tsx'
 import { Fittings } from '../commission/fittings.tsx'
 import { GarmentSteps } from '../commission/garment-steps.tsx'
+import { ON_PAGE } from '../commission/invoices.tsx'
 import { type Followed, useGarmentNames } from '../commission/logged.ts'
 import { Money } from '../commission/money.tsx'
 import { Notes } from '../commission/notes.tsx'
 import { Pictures } from '../commission/pictures.tsx'
 import { TimeList } from '../commission/time-list.tsx'
 import { Button } from '../parts/button.tsx'
+import { useLedTo } from '../parts/led-to.ts'
 import { useShown } from '../parts/printing.ts'
 import { Refusal } from '../parts/refusal.tsx'
 import { todayHere } from '../parts/today.ts'
@@ -53,6 +55,7 @@ function Begun({ first, opened }: { first: Followed; opened: string | undefined 
     setCommission(next)
     money.reload()
   }
+  useLedTo(ON_PAGE)
   const open = commission.state === 'open'
   const account =
     accounts.value === undefined ? (
@@ -128,6 +131,11 @@ function Head({ commission, money, onChanged }: HeadProps) {
     state === 'open' &&
     commission.day === todayHere() &&
     commission.garments.every(({ steps }) => steps.every(({ doneAt }) => doneAt === null))
+  const { number, customer, garments } = commission
+  const wearers = [...new Set(garments.map(({ wearer }) => wearer))]
+  const title = wearers.every((wearer) => wearer === customer)
+    ? tell('screen.commission.title', { number, customer })
+    : tell('screen.commission.titlePaid', { number, wearer: wearers.join(', '), payer: customer })
   const facts = [
     printDate(commission.day, reader.locale),
     tell('screen.commission.fromQuote', { quote: commission.quoteNumber }),
@@ -142,9 +150,7 @@ function Head({ commission, money, onChanged }: HeadProps) {
     <>
       <div className="between">
         <div>
-          <h1>
-            {tell('screen.commission.title', { number: commission.number, customer: commission.customer })}
-          </h1>
+          <h1>{title}</h1>
           <p className="quiet">{facts.join(' · ')}</p>
           {fresh ? <p role="status">{tell('life.accepted', { number: commission.number })}</p> : null}
           {commission.noted.map(({ name, note }) => (

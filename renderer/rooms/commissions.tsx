@@ -4,6 +4,7 @@ import { printMinutes } from '../../core/words/time.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { Bygone } from '../commission/bygone.tsx'
 import { Empty } from '../parts/empty.tsx'
+import { useForWhom } from '../parts/for-whom.ts'
 import { Refusal } from '../parts/refusal.tsx'
 import { addressOf } from '../router.ts'
 import { useHouse, useQuery, useTell } from '../workroom.tsx'
@@ -15,6 +16,7 @@ const MOST_OPEN = 500
 export function Commissions() {
   const { reader } = useHouse()
   const tell = useTell()
+  const forWhom = useForWhom()
   const open = useQuery('commissions.list', { state: 'open', most: MOST_OPEN })
   const commissions = open.value === undefined ? undefined : [...open.value.commissions].reverse()
   const printed = (day: string | null) => (day === null ? '–' : printDayShort(day, reader.locale))
@@ -54,19 +56,8 @@ export function Commissions() {
                 <tr key={garment.id}>
                   <td>
                     <a href={addressOf('commissions', id)}>{number}</a>
-                    {customer === garment.wearer ? null : (
-                      <>
-                        <br />
-                        {customer}
-                      </>
-                    )}
                   </td>
-                  <td>
-                    {tell('paper.garment.forWhom', {
-                      title: say(garment.title, reader),
-                      wearer: garment.wearer,
-                    })}
-                  </td>
+                  <td>{forWhom([garment], customer)}</td>
                   <td>{printed(dueDay ?? eventDay)}</td>
                   <td className="waits">
                     <Waits garment={garment} />

@@ -1,5 +1,6 @@
 import { Button } from '../parts/button.tsx'
 import { useHalfFilled } from '../parts/kept.tsx'
+import { useLedTo } from '../parts/led-to.ts'
 import { Refusal } from '../parts/refusal.tsx'
 import { At } from '../settings/at.tsx'
 import { Mark } from '../settings/emblem.tsx'
@@ -9,7 +10,7 @@ import { WorkMoney } from '../settings/money.tsx'
 import { Notions } from '../settings/notions.tsx'
 import { Papers } from '../settings/papers.tsx'
 import { People } from '../settings/people.tsx'
-import { useLedTo } from '../settings/place.ts'
+import { ON_PAGE } from '../settings/place.ts'
 import { Safekeeping } from '../settings/safekeeping.tsx'
 import { TakeOut } from '../settings/take-out.tsx'
 import { Threads } from '../settings/threads.tsx'
@@ -19,7 +20,7 @@ import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 /** What the maker sets once: what stands on her papers, and what her work costs. */
 export function WorkroomSettings({ onKept }: { onKept: () => void }) {
   const { value, refused, reload } = useQuery('settings.get', {})
-  useLedTo()
+  useLedTo(ON_PAGE)
   if (value === undefined) return <Refusal sentence={refused} />
   const kept = () => {
     reload()

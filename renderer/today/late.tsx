@@ -1,4 +1,5 @@
 import type { OutputOf } from '../../core/workroom.ts'
+import { useForWhom } from '../parts/for-whom.ts'
 import { useSaidReasons } from '../plan/reasons.ts'
 import { addressOf } from '../router.ts'
 import { useTell } from '../workroom.tsx'
@@ -30,13 +31,15 @@ export function Late({ late }: { late: readonly Planned[] }) {
 
 function Told({ one }: { one: Planned }) {
   const tell = useTell()
+  const forWhom = useForWhom()
   const { late, never } = one
   const why = useSaidReasons()(one)
   const days = late ?? 0
   const by = never.length > 0 ? 'never' : days === 1 ? 'one' : 'days'
   return (
     <>
-      {one.customer}: <span className="under">{tell(`today.late.by.${by}`, { days })}</span>
+      {forWhom(one.garments, one.customer)}:{' '}
+      <span className="under">{tell(`today.late.by.${by}`, { days })}</span>
       {why === '' ? '.' : `, ${tell('today.late.why', { why })}`}
     </>
   )

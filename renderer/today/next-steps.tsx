@@ -1,5 +1,6 @@
 import { say } from '../../core/words/say.ts'
 import type { OutputOf } from '../../core/workroom.ts'
+import { useForWhom } from '../parts/for-whom.ts'
 import { addressOf } from '../router.ts'
 import { ToTable } from '../table/to-table.tsx'
 import { useHouse, useTell } from '../workroom.tsx'
@@ -21,6 +22,7 @@ const WHERE: Record<NonNullable<Next['first']>, (step: Next) => string> = {
 export function NextSteps({ steps }: { steps: readonly Next[] }) {
   const { reader } = useHouse()
   const tell = useTell()
+  const forWhom = useForWhom()
   return (
     <section className="sheet stack">
       <h2>{tell('today.next')}</h2>
@@ -31,12 +33,13 @@ export function NextSteps({ steps }: { steps: readonly Next[] }) {
           {steps.map((step) => {
             const name = say(step.name, reader)
             const title = say(step.title, reader)
+            const made = forWhom([step], step.customer)
             return (
               <li key={step.id}>
                 <p className="today-step">
                   <strong>{step.first === null ? name : tell(`today.do.${step.first}`)}</strong>
                   <span>
-                    {tell('paper.garment.forWhom', { title, wearer: step.wearer })}
+                    {made}
                     {' · '}
                     <a href={addressOf('commissions', step.commissionId)}>{step.number}</a>
                   </span>
@@ -48,7 +51,7 @@ export function NextSteps({ steps }: { steps: readonly Next[] }) {
                 </p>
                 {step.first === null ? (
                   <>
-                    <ToTable {...step} name={tell('paper.garment.forWhom', { title, wearer: step.wearer })} />
+                    <ToTable {...step} name={made} />
                     <StartTimer
                       on={{ stepIds: [step.id] }}
                       name={tell('today.next.step', { step: name, garment: title, number: step.number })}

@@ -19,9 +19,8 @@ export const quote = {
   'refusal.quote.noOption': 'There is no such option on this quote. Take one that is printed on it.',
   'refusal.quote.noThread': 'There is no such thread in the drawer. Choose another.',
   'plan.advice.moreCloth':
-    'Garments took {percent} % more cloth than was quoted. Raise the margin for cloth, or lay closer.',
-  'plan.advice.lessCloth':
-    'Garments took {percent} % less cloth than was quoted. The margin for cloth may be lowered.',
+    'Garments took {percent} % more cloth than was quoted. Buy more on top, or lay closer.',
+  'plan.advice.lessCloth': 'Garments took {percent} % less cloth than was quoted. You may buy less on top.',
   'plan.advice.moreHours':
     'The work took {percent} % more hours than was quoted. What you have logged since is in every new price.',
   'plan.advice.lessHours':

@@ -102,7 +102,6 @@ export const times = {
   'times.account.handThread': 'Hand thread',
   'times.account.machineThread': 'Machine thread',
   'times.account.hours': 'Hours',
-  'times.account.materials': 'Materials',
   'times.account.perHour': 'Left for an hour',
   'times.account.metres': '{metres} m',
   'times.account.more': '{percent} % more',

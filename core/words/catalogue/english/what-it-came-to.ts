@@ -42,7 +42,7 @@ export const whatItCameTo = {
     'One garment; its hours are logged only in part: what is not logged counts as it was quoted.',
   'times.known.all': 'The hours of all {garments} garments are logged.',
   'times.known.none': 'One garment; no time is logged on it, so nothing can be said of hours and earnings.',
-  'times.asked.floor.help': 'There you earn {target} an hour four times in five.',
+  'times.asked.below': 'below the floor',
   'times.cost.net': 'Price before tax',
   'times.cost.cloth': 'less cloth',
   'times.cost.thread': 'less thread',
@@ -61,7 +61,6 @@ export const whatItCameTo = {
   'screen.paidBy': '{what}, paid by {payer}',
   'screen.commission.titlePaid': 'Commission {number} for {wearer}, paid by {payer}',
   'books.open': 'Handed over, no invoice yet',
-  'books.open.make': 'Make the invoice',
   'books.open.makeFor': 'Make the invoice of {number}',
   'money.column.kindHow': '{kind}, {how}',
 } as const

@@ -108,7 +108,6 @@ export const times: Translated<typeof english> = {
   'times.account.handThread': 'Handgarn',
   'times.account.machineThread': 'Maschinengarn',
   'times.account.hours': 'Stunden',
-  'times.account.materials': 'Material',
   'times.account.perHour': 'Bleibt je Stunde',
   'times.account.metres': '{metres} m',
   'times.account.more': '{percent} % mehr',

@@ -46,7 +46,7 @@ export const whatItCameTo: Translated<typeof english> = {
   'times.known.all': 'Die Stunden aller {garments} Stücke sind eingetragen.',
   'times.known.none':
     'Ein Stück; keine Zeit ist dafür eingetragen: Von Stunden und Verdienst lässt sich nichts sagen.',
-  'times.asked.floor.help': 'Dabei bringt eine Stunde in vier von fünf Fällen {target}.',
+  'times.asked.below': 'unter der Untergrenze',
   'times.cost.net': 'Preis vor Steuer',
   'times.cost.cloth': 'ab: Stoff',
   'times.cost.thread': 'ab: Garn',
@@ -66,7 +66,6 @@ export const whatItCameTo: Translated<typeof english> = {
   'screen.paidBy': '{what}, bezahlt von {payer}',
   'screen.commission.titlePaid': 'Auftrag {number} für {wearer}, bezahlt von {payer}',
   'books.open': 'Übergeben, noch ohne Rechnung',
-  'books.open.make': 'Rechnung stellen',
-  'books.open.makeFor': 'Rechnung stellen: {number}',
+  'books.open.makeFor': 'Rechnung schreiben: {number}',
   'money.column.kindHow': '{kind}, {how}',
 }

@@ -1,4 +1,3 @@
-import type { ReactNode } from 'react'
 import { printMoney } from '../../core/words/money.ts'
 import { printMinutes } from '../../core/words/time.ts'
 import type { OutputOf } from '../../core/workroom.ts'
@@ -7,8 +6,15 @@ import { Earned } from './earned.tsx'
 
 /** Figures of some garments, added up. */
 export type Together = OutputOf<'accounts.list'>['together']
-/** A line of a list of them; `aside` stands behind its name. */
-export type Line = { id: string; name: string; aside?: ReactNode; href?: string; together: Together }
+/** A line of a list of them; `aside` and a day stand behind its name. */
+export type Line = {
+  id: string
+  name: string
+  aside?: string
+  day?: string
+  href?: string
+  together: Together
+}
 
 const HEADS = ['price', 'left', 'hoursQuoted', 'hoursActual', 'earnedQuoted', 'earnedActual'] as const
 type Head = (typeof HEADS)[number]
@@ -41,7 +47,7 @@ export function Lines({ lines, column, target, counted = false }: Props) {
         </tr>
       </thead>
       <tbody>
-        {lines.map(({ id, name, aside, href, together }) => {
+        {lines.map(({ id, name, aside, day, href, together }) => {
           const { garments, known, net, left, minutes, perHour } = together
           const figures: Record<Exclude<Head, 'earnedActual'>, string> = {
             price: printMoney(net, reader.locale),
@@ -53,8 +59,15 @@ export function Lines({ lines, column, target, counted = false }: Props) {
           return (
             <tr key={id}>
               <th scope="row">
-                {href === undefined ? name : <a href={href}>{name}</a>}
-                {aside === undefined ? null : <span className="quiet aside"> {aside}</span>}
+                {href === undefined ? (
+                  name
+                ) : (
+                  <a className="number" href={href}>
+                    {name}
+                  </a>
+                )}
+                {aside === undefined ? null : <span className="aside"> {aside}</span>}
+                {day === undefined ? null : <span className="quiet aside number"> {day}</span>}
               </th>
               {counted ? <td className="amount">{garments}</td> : null}
               {known === 0 ? (

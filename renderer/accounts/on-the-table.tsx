@@ -19,7 +19,9 @@ export function OnTheTable({ work: { minutes, commissions }, ever }: Props) {
       {commissions.slice(0, NAMED).map(({ id, number }, i) => (
         <span key={id}>
           {i === 0 ? '' : ', '}
-          <a href={addressOf('commissions', id)}>{number}</a>
+          <a className="number" href={addressOf('commissions', id)}>
+            {number}
+          </a>
         </span>
       ))}
       {more > 0 ? ` ${tell('screen.more', { count: more })}` : ''}

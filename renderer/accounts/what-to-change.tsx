@@ -123,7 +123,9 @@ function Figures({ one, target }: { one: Bad; target: number }) {
   return (
     <tr className="explained">
       <th scope="row">
-        <a href={addressOf('commissions', one.id)}>{one.number}</a>{' '}
+        <a className="number" href={addressOf('commissions', one.id)}>
+          {one.number}
+        </a>{' '}
         <span className="aside">{forWhom(one.garments, one.customer)}</span>
       </th>
       {figures.map((figure, i) => (

@@ -99,10 +99,8 @@ function Figures({ all, ever }: { all: All; ever: boolean }) {
         {lines(
           commissions.map(({ id, number, customer, garments, deliveredDay, together }) => ({
             ...{ id, together, name: number, href: addressOf('commissions', id) },
-            aside: [
-              forWhom(garments, customer),
-              ...(deliveredDay === null ? [] : [printDayShort(deliveredDay, reader.locale)]),
-            ].join(' · '),
+            aside: forWhom(garments, customer),
+            ...(deliveredDay === null ? {} : { day: printDayShort(deliveredDay, reader.locale) }),
           })),
           tell('paper.fact.commission'),
           false,

@@ -1,4 +1,5 @@
-import { printMoney, shareOf, sumMoney } from '../../core/words/money.ts'
+import { type Asked, askedFor, askedTogether } from '../../core/plan/asked.ts'
+import { printMoney, shareOf, subtractMoney, sumMoney } from '../../core/words/money.ts'
 import { say } from '../../core/words/say.ts'
 import { printMinutes } from '../../core/words/time.ts'
 import type { OutputOf } from '../../core/workroom.ts'
@@ -15,12 +16,15 @@ export function ForHerAlone({ lines, total }: Pick<Snapshot, 'lines' | 'total'>)
     ...{ id, quantity, earned: price.earnedPerHour },
     name: say(title, reader),
     hours: (price.earning?.hours ?? sewing.total).mean * quantity,
-    profit: shareOf(price.profit, quantity, 1),
+    ...askedTimes(askedFor(price), quantity),
+    // What is reckoned as profit is not what is left of it once she asks less, or more.
+    profit: shareOf(subtractMoney(price.net, price.cost), quantity, 1),
   }))
   const profit = sumMoney(
     rows.map((row) => row.profit),
     total.currency,
   )
+  const asked = askedTogether(rows, total.currency)
   return (
     <section className="stack">
       <h2>{tell('guiding.alone')}</h2>
@@ -31,6 +35,11 @@ export function ForHerAlone({ lines, total }: Pick<Snapshot, 'lines' | 'total'>)
             <tr>
               <th scope="col">{tell('screen.desk.garment')}</th>
               <th scope="col">{tell('screen.bill.hours')}</th>
+              {(['asked', 'reckoned', 'floor'] as const).map((id) => (
+                <th key={id} scope="col">
+                  {tell(`times.bad.${id}`)}
+                </th>
+              ))}
               <th scope="col">{tell('screen.bill.earned')}</th>
               <th scope="col">{tell('guiding.alone.profit')}</th>
             </tr>
@@ -43,6 +52,11 @@ export function ForHerAlone({ lines, total }: Pick<Snapshot, 'lines' | 'total'>)
                   {row.name}
                 </th>
                 <td>{printMinutes(row.hours)}</td>
+                <td className={row.floor !== null && row.net.minor < row.floor.minor ? 'under' : ''}>
+                  {money(row.net)}
+                </td>
+                <td>{money(row.reckoned)}</td>
+                <td>{row.floor === null ? '–' : money(row.floor)}</td>
                 <td>{money(row.earned)}</td>
                 <td>{money(row.profit)}</td>
               </tr>
@@ -51,6 +65,9 @@ export function ForHerAlone({ lines, total }: Pick<Snapshot, 'lines' | 'total'>)
               <tr>
                 <th scope="row">{tell('guiding.alone.together')}</th>
                 <td>{printMinutes(rows.reduce((sum, row) => sum + row.hours, 0))}</td>
+                <td>{money(asked.net)}</td>
+                <td>{money(asked.reckoned)}</td>
+                <td>{asked.floor === null ? '–' : money(asked.floor)}</td>
                 <td />
                 <td>{money(profit)}</td>
               </tr>
@@ -61,3 +78,9 @@ export function ForHerAlone({ lines, total }: Pick<Snapshot, 'lines' | 'total'>)
     </section>
   )
 }
+
+/** The same for so many garments that are alike. */
+const askedTimes = ({ net, reckoned, floor, target }: Asked, quantity: number): Asked => ({
+  ...{ net: shareOf(net, quantity, 1), reckoned: shareOf(reckoned, quantity, 1), target },
+  floor: floor === null ? null : shareOf(floor, quantity, 1),
+})

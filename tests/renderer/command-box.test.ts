@@ -36,6 +36,7 @@ describe.runIf(hasBrowser)(`the box in which one finds and does${withoutBrowser}
 
     for (const [word, place, at] of [
       ['hour', 'Rates: what an hour costs and must earn', 'money'],
+      ['holidays', 'Days off and holidays', 'daysOff'],
       ['days off', 'Days off and holidays', 'daysOff'],
       ['backup', 'Safekeeping: copies of the book', 'safekeeping'],
       ['sample', 'Look round the sample, print “The first hour”', 'lookRound'],
@@ -49,6 +50,17 @@ describe.runIf(hasBrowser)(`the box in which one finds and does${withoutBrowser}
         )
         .toBeLessThan(800)
     }
+
+    for (const word of ['earned', 'profit', 'worth']) {
+      await type(word)
+      await offered.getByRole('link', { name: 'What it came to' }).click()
+      await page.getByRole('heading', { level: 1, name: 'What it came to' }).waitFor()
+    }
+    await type('margin for cloth')
+    await offered.getByRole('link', { name: 'Cloth bought on top of what is laid' }).click()
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.getAttribute('name')))
+      .toBe('clothMargin')
 
     await type('zzzz')
     await offered.getByText('Nothing has “zzzz” in it.').waitFor()

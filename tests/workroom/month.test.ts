@@ -233,16 +233,24 @@ describe('the money of a commission', () => {
     expect(paid.due.minor).toBe(0)
     expect(paid.paid.minor + paid.owed.minor).toBe(agreed.minor)
     expect(paid.payments[0]!.number).toBe('R-2026-001')
+    // Nothing is handed over yet, so that no invoice is missing.
+    const missing = async () =>
+      (await room.done<{ commissions: (Id & { agreed: Money })[] }>('money.notInvoiced')).commissions
+    expect(await missing()).toEqual([])
     await room.done('commission.deliver', { id, revision: 1 })
+    expect(await missing()).toMatchObject([{ id, agreed }])
     expect((await room.money(id)).due).toEqual(paid.owed)
     type Made = { invoice: Id & { number: string; total: Money; balance: Money } }
     const { invoice } = await room.done<Made>('invoice.make', { commissionId: id })
     expect(invoice).toMatchObject({ number: 'I-2026-001', total: agreed, balance: paid.owed })
+    expect(await missing()).toEqual([])
     const { invoice: note } = await room.done<Made>('invoice.cancel', {
       id: invoice.id,
       reason: 'wrong name',
     })
     expect(note).toMatchObject({ number: 'I-2026-002', total: gbp(-agreed.minor) })
+    // The one that is cancelled holds no more.
+    expect(await missing()).toMatchObject([{ id }])
     expect((await room.refusal('invoice.cancel', { id: invoice.id, reason: 'again' })).code).toBe(
       'refusal.money.cancelled',
     )

@@ -10,7 +10,7 @@ export const guiding = {
   'guiding.begun': 'Money in {currency}, lengths in {unit}, prints on {paper}; change it under Workroom.',
   'guiding.alone': 'For you alone',
   'guiding.alone.about': 'What was reckoned with when this quote was saved. None of it is on the paper.',
-  'guiding.alone.profit': 'Profit',
+  'guiding.alone.profit': 'Profit at the price asked',
   'guiding.alone.together': 'Together',
   'guiding.answer': 'What the client says',
   'guiding.printed': 'printed {day}',

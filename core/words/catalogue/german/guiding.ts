@@ -15,7 +15,7 @@ export const guiding: Translated<typeof english> = {
   'guiding.alone': 'Nur für die Werkstatt',
   'guiding.alone.about':
     'Womit beim Speichern dieses Angebots gerechnet wurde. Nichts davon steht auf dem Papier.',
-  'guiding.alone.profit': 'Gewinn',
+  'guiding.alone.profit': 'Gewinn zum verlangten Preis',
   'guiding.alone.together': 'Zusammen',
   'guiding.answer': 'Was der Kunde sagt',
   'guiding.printed': 'gedruckt am {day}',

@@ -39,6 +39,7 @@ describe.runIf(hasBrowser)(`the box in which one finds and does${withoutBrowser}
       ['holidays', 'Days off and holidays', 'daysOff'],
       ['days off', 'Days off and holidays', 'daysOff'],
       ['backup', 'Safekeeping: copies of the book', 'safekeeping'],
+      ['days off', 'Who works here, on which days, and days off', 'people'],
       ['sample', 'Look round the sample, print “The first hour”', 'lookRound'],
     ] as const) {
       await type(word)

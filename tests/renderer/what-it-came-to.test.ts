@@ -19,14 +19,11 @@ describe.runIf(hasBrowser)(`what it came to${withoutBrowser}`, () => {
     await open()
     const sheet = (title: string) =>
       page.locator('.sheet', { has: page.getByRole('heading', { level: 2, name: title }) })
-    await sheet('By commission').getByText('C-2026-005').waitFor()
+    await sheet('By commission').getByText('overtunic for Þórður Underhill').waitFor()
     expect(await sheet('By commission').getByRole('link').count()).toBe(1)
-    await sheet('Everything delivered')
-      .getByText(/^On the table:/)
-      .getByText('C-2026-006')
-      .waitFor()
 
     await page.getByRole('button', { name: 'Show all the time there is' }).click()
+    await page.locator('p', { hasText: 'On the table:' }).getByRole('link', { name: /^C-/ }).waitFor()
     const bad = page.locator('table.bad')
     await bad.getByText('circle cloak for Łucja Orme, paid by Ἑλένη Marsh').waitFor()
     const cells = await bad.locator('tbody tr').first().locator('td').allInnerTexts()
@@ -50,11 +47,11 @@ describe.runIf(hasBrowser)(`what it came to${withoutBrowser}`, () => {
       .toBe('clothMargin')
     await page.goBack()
     await bad.getByRole('link', { name: 'See the quote' }).click()
-    await page.getByRole('heading', { level: 1, name: /^Quote Q-2026-004/ }).waitFor()
+    await page.getByRole('heading', { level: 1, name: /^Quote Q-/ }).waitFor()
     await page.goBack()
-    await bad.getByRole('link', { name: 'C-2026-004' }).click()
+    await bad.getByRole('link', { name: /^C-/ }).click()
     await page
-      .getByRole('heading', { level: 1, name: 'Commission C-2026-004 for Łucja Orme, paid by Ἑλένη Marsh' })
+      .getByRole('heading', { level: 1, name: /^Commission C-.* for Łucja Orme, paid by Ἑλένη Marsh$/ })
       .waitFor()
 
     // The lines of the account add up to what is left, as it was quoted and as it came out.
@@ -81,22 +78,23 @@ describe.runIf(hasBrowser)(`what it came to${withoutBrowser}`, () => {
     await page.evaluate(() => {
       location.hash = '#/commissions'
     })
-    await page.getByRole('link', { name: 'C-2026-004' }).click()
+    await page
+      .getByRole('row', { name: /circle cloak for Łucja Orme/ })
+      .getByRole('link')
+      .click()
     await page
       .getByRole('button', { name: /^Cancel/ })
       .first()
       .click()
     await page.getByLabel('Why it is cancelled').fill('Wrong name')
-    await page.locator('.act').getByRole('button').first().click()
+    await page.getByRole('button', { name: 'Cancel the invoice' }).click()
+    await page.getByText(/cancelled by I-/).waitFor()
     await page.getByRole('link', { name: 'Books' }).click()
     await page.getByRole('heading', { level: 2, name: 'Handed over, no invoice yet' }).waitFor()
     await page.getByRole('cell', { name: 'circle cloak for Łucja Orme, paid by Ἑλένη Marsh' }).waitFor()
-    await page.getByRole('link', { name: 'Make the invoice of C-2026-004' }).click()
-    await page.getByRole('form', { name: 'Make the invoice' }).getByRole('button').first().click()
-    await page
-      .getByText(/^I-2026-007 is made|I-2026-007/)
-      .first()
-      .waitFor()
+    await page.getByRole('link', { name: /^Make the invoice of C-/ }).click()
+    await page.getByRole('button', { name: 'Make it', exact: true }).click()
+    await page.getByText(/^Invoice I-.* is made\./).waitFor()
     await page.getByRole('link', { name: 'Books' }).click()
     await page.getByRole('heading', { level: 1, name: 'Books' }).waitFor()
     await page.locator('table.books').waitFor()

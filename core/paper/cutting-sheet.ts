@@ -96,7 +96,12 @@ function layBlocks(
       (window): Block => ({ kind: 'figures', drawings: [drawLay({ lay, pieces, window }, reader, scale)] }),
     ),
     heading(tell('paper.cutting.order')),
-    { kind: 'paragraph', words: tell('paper.cutting.orderHow'), look: 'note', keepWithNext: true },
+    {
+      kind: 'paragraph',
+      words: `${tell('paper.cutting.orderHow')} ${tell('paper.cutting.asDrafted')}`,
+      look: 'note',
+      keepWithNext: true,
+    },
     cornerTable(laidCopies(lay, pieces), reader),
     heading(tell('paper.cutting.offcuts')),
     offcuts(lay, reader),
@@ -179,12 +184,13 @@ function cornerTable(copies: readonly LaidCopy[], reader: Reader): Block {
   }
 }
 
+/** How a copy lies otherwise than its pattern was drafted; nothing where it lies as it was. */
 function turning({ placement: { angle, flipped } }: LaidCopy, tell: Teller): string {
   const ways = [
     ...(angle === 0 ? [] : [tell('paper.cutting.turned', { angle })]),
     ...(flipped ? [tell('paper.cutting.faceDown')] : []),
   ]
-  return ways.length === 0 ? tell('paper.cutting.asDrafted') : ways.join(', ')
+  return ways.join(', ')
 }
 
 /** The corners round the cut line, from the one nearest the cut end; then what is cut out and slit. */

@@ -26,7 +26,11 @@ export function measureBlocks(line: QuoteLine, reader: Reader): Block[] {
       : [tell(others ? 'paper.measure.takenOthers' : 'paper.measure.takenAll')]),
   ]
   return [
-    ...notes.map((words): Block => ({ kind: 'paragraph', words, look: 'note', keepWithNext: true })),
+    ...(notes.length === 0
+      ? []
+      : [
+          { kind: 'paragraph' as const, words: notes.join(' · '), look: 'note' as const, keepWithNext: true },
+        ]),
     measureTable(line, others, reader),
   ]
 }
@@ -102,6 +106,8 @@ function pairs(rows: readonly Cell[][], headings: readonly string[]): Block & { 
     kind: 'table',
     columns: rows.length < 2 ? columns : [...columns, gap, ...columns],
     rows: rows.slice(0, half).map((row, i) => ({
+      // A heading never stands over one row alone at the foot of a page.
+      keep: i < 2 && i < half - 1,
       cells: rows.length < 2 ? row : [...row, '', ...(rows[half + i] ?? empty)],
     })),
   }

@@ -65,9 +65,9 @@ const TABLE = { kind: 'table', before: 1, pad: { above: 0.75, below: 0.75, gap: 
 /** The columns of steps in which nothing is sewn. */
 const plainColumns = (tell: Teller): Column[] => [
   { heading: '', share: 5.5 },
-  { heading: tell('paper.step.column.work'), share: 127 },
-  { heading: tell('paper.step.column.time'), share: 15, align: 'right' },
-  { heading: tell('paper.step.column.actual'), share: 15 },
+  { heading: tell('paper.step.column.work'), share: 129.5 },
+  { heading: tell('paper.step.column.time'), share: 13.5, align: 'right' },
+  { heading: tell('paper.step.column.actual'), share: 14 },
 ]
 
 function stageBlocks(stage: Stage, steps: readonly Step[], sheet: GarmentSheet, reader: Reader): Block[] {
@@ -81,14 +81,14 @@ function stageBlocks(stage: Stage, steps: readonly Step[], sheet: GarmentSheet, 
       columns: sewn
         ? [
             { heading: '', share: 5.5 },
-            { heading: tell('paper.step.column.work'), share: 45 },
-            { heading: column('paper.step.column.length'), share: 14, align: 'right' },
-            { heading: tell('paper.step.column.stitch'), share: 25 },
-            { heading: tell('paper.step.column.density'), share: 11, align: 'right' },
-            { heading: column('paper.step.column.allowance'), share: 19, align: 'right' },
-            { heading: tell('paper.step.column.thread'), share: 13, align: 'right' },
-            { heading: tell('paper.step.column.time'), share: 15, align: 'right' },
-            { heading: tell('paper.step.column.actual'), share: 15 },
+            { heading: tell('paper.step.column.work'), share: 55 },
+            { heading: column('paper.step.column.length'), share: 12.5, align: 'right' },
+            { heading: tell('paper.step.column.stitch'), share: 24.5 },
+            { heading: tell('paper.step.column.density'), share: 9.5, align: 'right' },
+            { heading: column('paper.step.column.allowance'), share: 17, align: 'right' },
+            { heading: tell('paper.step.column.thread'), share: 11, align: 'right' },
+            { heading: tell('paper.step.column.time'), share: 13.5, align: 'right' },
+            { heading: tell('paper.step.column.actual'), share: 14 },
           ]
         : plainColumns(tell),
       rows: steps.flatMap((step) => stepRows(step, sewn, sheet, reader)),
@@ -158,7 +158,8 @@ function sewnRows(id: string, { line }: GarmentSheet, reader: Reader): Row[] {
       ? tell(`paper.step.${pleats.kind}`, {
           ...{ seam: plain, count: pleats.count, depth: { mm: pleats.depth } },
         })
-      : hem !== undefined && hem.depth > 0
+      : // What is turned in once is as deep as its allowance says.
+        hem !== undefined && hem.depth > 0 && hem.depth < hem.allowance
         ? tell('paper.step.hem', { hem: plain, depth: { mm: hem.depth } })
         : plain
   if (rows.length === 0) return [{ cells: ['', title, figure(length), '', '', allowance, '', '', ''] }]

@@ -162,6 +162,16 @@ describe('the cutting sheet', () => {
     }
   })
 
+  it('says once that pieces lie as they were drafted, and only of the others how', () => {
+    const texts = textsOf(cuttingSheet(sheetOf()))
+    expect(texts.join(' ').match(/as (it was )?drafted/g)).toHaveLength(1)
+    // Of the copies in the fixture the right sleeve is mirrored, and one gore is turned.
+    const turned = texts.filter((text) => text === 'face down' || text === 'turned 180°')
+    expect(turned).toHaveLength(
+      sheetOf().line.estimate.lay.placements.filter(({ angle, flipped }) => angle !== 0 || flipped).length,
+    )
+  })
+
   it('says how the cloth lies: wrong side up only when it has a right side', () => {
     const text = (rightSide: boolean) => {
       const sheet = sheetOf()

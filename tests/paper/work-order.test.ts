@@ -94,7 +94,7 @@ describe('what is noted on the work order', () => {
     const sheet = measured({ told: ['left shoulder lower'], over: 'shift' })
     const texts = textsOf(workOrder(sheet))
     expect(texts.indexOf('Said when measuring: left shoulder lower')).toBeLessThan(texts.indexOf('Cloth'))
-    expect(texts.indexOf('Measured over: shift')).toBe(
+    expect(texts.findIndex((text) => text.startsWith('Measured over: shift · '))).toBe(
       texts.findIndex((text) => text.startsWith('Measures of')) + 1,
     )
     expect(textsOf(workOrder(measured({}))).join(' ')).not.toContain('Measured over')
@@ -105,7 +105,7 @@ describe('the measures of the work order', () => {
   it('say once that they were taken, and only of the others how they are known', () => {
     const sheet = sheetOf()
     const texts = textsOf(workOrder(sheet))
-    expect(texts).toContain('Where nothing stands beside it, a measure was taken with the tape.')
+    expect(texts.join(' ')).toContain('Where nothing stands beside it, a measure was taken with the tape.')
     expect(texts).not.toContain('taken')
     const measures = Object.fromEntries(
       Object.entries(sheet.line.body.measures).filter(([, { source }]) => source === 'taken'),

@@ -200,7 +200,8 @@ export const paper = {
   'paper.cutting.column.piece': 'Piece',
   'paper.cutting.column.turned': 'Pattern',
   'paper.cutting.column.corners': 'Corners: mm from the near selvedge / from the cut end',
-  'paper.cutting.asDrafted': 'Where nothing stands under “Pattern”, it lies as it was drafted, face up.',
+  'paper.cutting.asDrafted':
+    'Where nothing stands under “Pattern”, it lies as it was drafted, neither turned nor face down.',
   'paper.cutting.turned': 'turned {angle}°',
   'paper.cutting.faceDown': 'face down',
   'paper.cutting.arc': '(arc, radius {radius})',

@@ -207,7 +207,7 @@ export const paper: Translated<typeof english> = {
   'paper.cutting.column.turned': 'Schnittteil',
   'paper.cutting.column.corners': 'Ecken: mm ab der nahen Webkante / ab der Schnittkante',
   'paper.cutting.asDrafted':
-    'Wo unter „Schnittteil“ nichts steht, liegt es, wie es gezeichnet ist, die Vorderseite oben.',
+    'Wo unter „Schnittteil“ nichts steht, liegt es, wie es gezeichnet ist, weder gedreht noch gewendet.',
   'paper.cutting.turned': 'um {angle}° gedreht',
   'paper.cutting.faceDown': 'gewendet',
   'paper.cutting.arc': '(Bogen, Radius {radius})',

@@ -2,7 +2,7 @@ import type { Piece } from '../draft/types.ts'
 import { type LaidCopy, laidCopies } from '../draw/laid.ts'
 import { drawLay } from '../draw/lay.ts'
 import { samePoint } from '../geometry/point.ts'
-import { arcRadius } from '../geometry/segment.ts'
+import { arcRadius, pointAt } from '../geometry/segment.ts'
 import type { Path, Point } from '../geometry/types.ts'
 import type { Lay } from '../lay/types.ts'
 import { sharedBy, sharedPieces } from '../quote/shared.ts'
@@ -232,7 +232,11 @@ const pair = (fromSelvedge: number, fromCutEnd: number): string => `${fromSelved
 function arcFrom(path: Path, at: Point, tell: Teller): string {
   const segment = path.find((s) => samePoint(s.from, at))
   if (segment?.kind !== 'arc') return ''
-  const arc = tell('paper.cutting.arc', { radius: String(Math.round(arcRadius(segment))) })
+  // Two arcs of a radius go through two points: the middle says which.
+  const { x, y } = pointAt(segment, 0.5)
+  const arc = tell('paper.cutting.arc', {
+    ...{ radius: String(Math.round(arcRadius(segment))), through: pair(Math.round(x), Math.round(y)) },
+  })
   return ` ${arc}`.replaceAll(' ', '\u00a0')
 }
 

@@ -34,7 +34,7 @@ const ADDITIONS = [
  * For each cloth what to buy and how it is reckoned, then how to wash it and what width that leaves. A length that
  * several garments are cut from together is told once for all of them, and never added up.
  */
-export function clothBlocks({ snapshot, line }: GarmentSheet, reader: Reader): Block[] {
+export function clothBlocks({ snapshot, line, clothNow }: GarmentSheet, reader: Reader): Block[] {
   const tell = tellerOf(reader)
   const { cloth, others, estimate } = line
   const shared = sharedBy(snapshot, line)
@@ -51,7 +51,7 @@ export function clothBlocks({ snapshot, line }: GarmentSheet, reader: Reader): B
             }),
           },
         ]),
-    oneCloth(cloth, shared ?? estimate, reader),
+    oneCloth(cloth, shared ?? estimate, reader, clothNow),
     ...(estimate.others ?? []).flatMap((other): Block[] => [
       { kind: 'heading', level: 3, words: tell(`paper.cloth.${other.role}`) },
       oneCloth(others![other.role]!, other, reader),
@@ -63,8 +63,32 @@ function oneCloth(
   cloth: QuotedCloth,
   { purchase, lay }: Pick<Estimate, 'lay' | 'purchase'>,
   reader: Reader,
+  now?: GarmentSheet['clothNow'],
 ): Block {
   const tell = tellerOf(reader)
+  const name: Block = {
+    ...{ kind: 'paragraph', before: 0 },
+    words: tell('paper.cloth.name', { name: cloth.name, fibre: cloth.fibre }),
+  }
+  const total = (words: string): Block => ({ kind: 'paragraph', words, look: 'total' })
+  // Once it is measured, what was to be bought and what washing might take of it are past.
+  if (now?.at === 'measured')
+    return {
+      ...{ kind: 'beside', share: 0.62, before: 2 },
+      left: [
+        name,
+        total(
+          tell('paper.cloth.measured', {
+            ...now,
+            width: { mm: now.width },
+            length: { mm: now.length },
+            day: { date: now.day },
+          }),
+        ),
+        listed([tell('paper.cloth.toLay', { width: { mm: lay.usableWidth }, lay: { mm: lay.length } })]),
+      ],
+      right: [],
+    }
   const percent = new Intl.NumberFormat(reader.locale, { style: 'percent', maximumFractionDigits: 1 })
   const wash = [
     tell('paper.cloth.wash', {
@@ -74,23 +98,25 @@ function oneCloth(
     tell('paper.cloth.usable', { width: { mm: lay.usableWidth } }),
     ...(purchase.testStrip > 0 ? [tell('paper.cloth.testStrip', { strip: { mm: purchase.testStrip } })] : []),
   ]
-  const name = tell('paper.cloth.name', { name: cloth.name, fibre: cloth.fibre })
-  const buy = tell('paper.cloth.buy', {
-    length: { mm: roundedUp(purchase.toBuy, reader.unit) },
-    width: { mm: cloth.width },
-  })
+  const buy =
+    now === undefined
+      ? tell('paper.cloth.buy', {
+          length: { mm: roundedUp(purchase.toBuy, reader.unit) },
+          width: { mm: cloth.width },
+        })
+      : now.coming === undefined
+        ? tell('paper.cloth.aside', { length: { mm: now.mm } })
+        : now.coming === null
+          ? tell('paper.cloth.asideComing', { length: { mm: now.mm } })
+          : tell('paper.cloth.asideUntil', { length: { mm: now.mm }, day: { date: now.coming } })
   return {
     ...{ kind: 'beside', share: 0.52, before: 2 },
-    left: [
-      { kind: 'paragraph', words: name, before: 0 },
-      { kind: 'paragraph', words: buy, look: 'total' },
-      listed(wash),
-    ],
-    right: [reckoning(purchase, reader)],
+    left: [name, total(buy), listed(wash)],
+    right: [reckoning(purchase, reader, now === undefined)],
   }
 }
 
-function reckoning(purchase: Purchase, reader: Reader): Block {
+function reckoning(purchase: Purchase, reader: Reader, toBuy: boolean): Block {
   const tell = tellerOf(reader)
   const code = (id: (typeof ADDITIONS)[number]): PhraseCode => `paper.cloth.line.${id}`
   const size = (mm: number) => printLength(mm, reader.unit, reader.locale)
@@ -108,7 +134,7 @@ function reckoning(purchase: Purchase, reader: Reader): Block {
       ...ADDITIONS.filter((id) => id === 'layLength' || purchase[id] > 0).map((id) => ({
         cells: [tell(code(id)), id === 'needed' ? atLeast(purchase[id]) : size(purchase[id])],
       })),
-      { cells: [tell('paper.cloth.toBuy'), atLeast(purchase.toBuy)], strong: true },
+      ...(toBuy ? [{ cells: [tell('paper.cloth.toBuy'), atLeast(purchase.toBuy)], strong: true }] : []),
     ],
   }
 }

@@ -106,7 +106,17 @@ function stepRows(step: Step, sewn: boolean, sheet: GarmentSheet, reader: Reader
   const handled = step.operations.map(({ operation }) => nameOf('operation', operation, reader))
   const stitched = step.seams.length + step.hems.length > 0
   // A step that is one operation and nothing else is named for it already.
-  const operations = handled.length > 1 || stitched ? handled.join(', ') : ''
+  const sewnIn = sewing.rows
+    .filter((row) => row.step === step.id)
+    .reduce((sum, row) => sum + row.minutes.mean, 0)
+  const besides = (time?.total.mean ?? 0) - sewnIn
+  // What is handled besides the stitches is named with its time, so that the lines of a step come to its time.
+  const operations =
+    stitched && handled.length > 0 && besides >= 1
+      ? tell('paper.step.handled', { work: handled.join(', '), time: { minutes: besides } })
+      : handled.length > 1 || stitched
+        ? handled.join(', ')
+        : ''
   const head: Row = {
     strong: true,
     keep: stitched,

@@ -7,7 +7,16 @@ import { BESIDE_ITS_WORDS, flatBlocks, ON_A_QUOTE } from './flat.ts'
 import { layPages } from './flow.ts'
 import { capital } from './names.ts'
 import type { PaperDocument } from './page.ts'
-import { addressed, footOf, letterhead, listed, readerOf, refuseUnprintable, tellerOf } from './sheet.ts'
+import {
+  addressed,
+  footOf,
+  letterhead,
+  listed,
+  readerOf,
+  refuseUnprintable,
+  type Teller,
+  tellerOf,
+} from './sheet.ts'
 
 /**
  * The client's quote: who asks whom for what, at what price, on what terms, with a line to sign. Every
@@ -81,7 +90,7 @@ function garment(line: QuoteLine, snapshot: QuoteSnapshot, close: boolean): Row 
       {
         paragraphs: [
           { words: capital(say(line.title, reader)), look: 'subheading' },
-          { words: tell('paper.quote.wearer', { wearer: line.wearer.name }), look: 'proseItalic' },
+          { words: wornBy(line, tell), look: 'proseItalic' },
           ...(close ? [] : [{ words: told(line, reader), look: 'prose' as const }]),
         ],
       },
@@ -91,6 +100,12 @@ function garment(line: QuoteLine, snapshot: QuoteSnapshot, close: boolean): Row 
     ],
   }
 }
+
+/** For whom it is; and by which measures, which the terms speak of. */
+const wornBy = ({ wearer, body, measurementSet }: QuoteLine, tell: Teller): string =>
+  Object.keys(body.measures).length === 0
+    ? tell('paper.quote.wearer', { wearer: wearer.name })
+    : tell('paper.quote.wearerMeasured', { wearer: wearer.name, day: { date: measurementSet.day } })
 
 const told = ({ description }: QuoteLine, reader: Reader): string =>
   description.map((sentence) => say(sentence, reader)).join(' ')

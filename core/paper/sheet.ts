@@ -20,6 +20,10 @@ export type GarmentSheet = {
   draft?: number
   /** The day the sheet is made. */
   day: Day
+  /** How its own cloth is off by now: measured after the wash, mm, or set aside; nothing where it is still to be got. */
+  clothNow?:
+    | { at: 'measured'; day: Day; width: number; length: number }
+    | { at: 'aside'; mm: number; coming?: Day | null }
   /** When each step was done: step id → instant. */
   stepsDone: Readonly<Record<string, string>>
   /** Work that came up in the making, at a fitting or with a new draft; minutes, and the instant it was done. */

@@ -1,4 +1,4 @@
-import { type Day, readDay } from './dates.ts'
+import { type Day, daysBetween, readDay } from './dates.ts'
 import { phrase } from './phrase.ts'
 import { Refusal } from './refusal.ts'
 
@@ -55,29 +55,42 @@ function monthOf(word: string, locale: string): number {
 const fullYear = (figures: string): string =>
   figures.length > 2 ? figures : `${Number(figures) < 70 ? '20' : '19'}${figures.padStart(2, '0')}`
 
+/** The day of a month that lies nearest to another day. @throws Refusal where no year about has it */
+function nearest(within: string, near: Day): Day {
+  const year = Number(near.slice(0, 4))
+  const days = [year - 1, year, year + 1].flatMap((one) => {
+    const day = `${one}-${within}`
+    // The 29th of February is not in every year.
+    return within === '02-29' && new Date(`${day}T00:00:00Z`).getUTCDate() !== 29 ? [] : [readDay(day)]
+  })
+  const away = (day: Day) => Math.abs(daysBetween(near, day))
+  const [first] = days.sort((a, b) => away(a) - away(b))
+  return first ?? readDay(`${year}-${within}`)
+}
+
 /**
  * Reads a day as it is written where the locale is spoken, `03.12.2026`, `3.12.26` or `3. Dezember 2026` in German,
- * or with the year first anywhere.
+ * or with the year first anywhere. Without a year it is the one nearest to `near`.
  *
  * @throws Refusal with an example in the locale's own manner
  */
-export function readTypedDay(text: string, locale: string): Day {
+export function readTypedDay(text: string, locale: string, near?: Day): Day {
   const words = plain(text.replace(/[./,-]/g, ' ')).match(/\d+|\p{L}+/gu) ?? []
   const named = words.findIndex((word) => /^\p{L}/u.test(word))
   const month = named < 0 ? 0 : monthOf(words[named]!, locale)
   const figures = words.filter((word) => /^\d/.test(word))
   const yearFirst: Part[] = ['year', 'month', 'day']
+  const bare = near !== undefined && words.length === 2
   const order = (figures[0]?.length === 4 ? yearFirst : orderOf(locale)).filter(
-    (part) => month === 0 || part !== 'month',
+    (part) => (month === 0 || part !== 'month') && (!bare || part !== 'year'),
   )
   const at = (part: Part) => figures[order.indexOf(part)] ?? ''
   try {
-    if (words.length !== 3 || figures.length !== order.length)
+    if (words.length !== (bare ? 2 : 3) || figures.length !== order.length)
       throw new Refusal(phrase('refusal.date.unreadable'))
     const two = (figure: string) => figure.padStart(2, '0')
-    return readDay(
-      `${fullYear(at('year'))}-${two(month === 0 ? at('month') : String(month))}-${two(at('day'))}`,
-    )
+    const within = `${two(month === 0 ? at('month') : String(month))}-${two(at('day'))}`
+    return bare ? nearest(within, near) : readDay(`${fullYear(at('year'))}-${within}`)
   } catch (error) {
     if (!(error instanceof Refusal)) throw error
     const example = writeDay('2026-11-25', locale)

@@ -5,6 +5,7 @@ import type { PaperDocument } from '../paper/page.ts'
 import { PATTERN_PAPERS, patternDrawing, patternSheets } from '../paper/pattern.ts'
 import type { GarmentSheet } from '../paper/sheet.ts'
 import { isPlanned } from '../plan/steps.ts'
+import type { QuoteLine } from '../quote/types.ts'
 import { getClient } from '../store/clients.ts'
 import { garmentsOf, getCommission, getGarment, stepsOfGarments } from '../store/commissions.ts'
 import { latestDocument } from '../store/documents.ts'
@@ -12,28 +13,36 @@ import { latestDraftOf } from '../store/garment-drafts.ts'
 import { getQuote } from '../store/quotes.ts'
 import type { DocumentKind } from '../store/schema.ts'
 import { dayAt } from '../words/dates.ts'
-import { isAlone, lineAsCut, lineAsMade } from './as-made.ts'
+import { isAlone, laidAgainOf, lineAsCut, lineAsMade } from './as-made.ts'
 import { constructionFor } from './constructions.ts'
 import * as inputs from './inputs.ts'
 import { kept, keptDrawing } from './printing.ts'
 import { type Context, request } from './request.ts'
 import { settingsOf, today } from './settings.ts'
+import { lengthsIn } from './stock.ts'
 
 /** Papers of one garment besides the work order and the cutting sheet, and those of a whole commission. */
 export const garmentPaperRequests = [
   request({
     name: 'garment.printed',
     kind: 'query',
-    about: 'The day on which the work order and the cutting sheet of a garment were last printed, or null.',
+    about:
+      'The day on which the work order and the cutting sheet of a garment were last printed, or null; and whether its cloth was laid anew since.',
     input: z.strictObject({ garmentId: inputs.id }),
     run: ({ garmentId }, context) => {
       const { db } = context.store
       const { quoteId } = getCommission(db, getGarment(db, garmentId, 'garmentId').commissionId)
-      const dayOf = (kind: GarmentKind) => {
-        const print = latestDocument(db, kind, quoteId, garmentId)
-        return print === undefined ? null : dayAt(print.createdAt, settingsOf(context).timeZone)
+      const laid = laidAgainOf(garmentId, context)?.createdAt ?? ''
+      const prints = (['workOrder', 'cuttingSheet'] as const).map((kind) =>
+        latestDocument(db, kind, quoteId, garmentId),
+      )
+      const [workOrder, cuttingSheet] = prints.map((print) =>
+        print === undefined ? null : dayAt(print.createdAt, settingsOf(context).timeZone),
+      )
+      return {
+        ...{ workOrder: workOrder ?? null, cuttingSheet: cuttingSheet ?? null },
+        stale: prints.some((print) => print !== undefined && print.createdAt < laid),
       }
-      return { workOrder: dayOf('workOrder'), cuttingSheet: dayOf('cuttingSheet') }
     },
   }),
   request({
@@ -111,6 +120,31 @@ export async function garmentPaper(
   return kept(paper, lay(sheet), context.now(), context)
 }
 
+/** How the cloth of a garment is off by now, for its papers. */
+function clothNowOf(
+  garmentId: string,
+  { cloth }: Pick<QuoteLine, 'cloth'>,
+  context: Context,
+): Pick<GarmentSheet, 'clothNow'> {
+  const measured = laidAgainOf(garmentId, context)
+  if (measured !== undefined) {
+    const { width, length, createdAt } = measured
+    const day = dayAt(createdAt, settingsOf(context).timeZone)
+    return { clothNow: { at: 'measured', day, width, length } }
+  }
+  const held = lengthsIn(context).flatMap(({ row, length: { clothId, reservedFor } }) =>
+    clothId !== cloth.id
+      ? []
+      : reservedFor.filter((one) => one.garmentId === garmentId).map(({ mm }) => ({ mm, row })),
+  )
+  if (held.length === 0) return {}
+  const mm = held.reduce((sum, one) => sum + one.mm, 0)
+  const coming = held.filter(({ row }) => row.arrivedDay === null).map(({ row }) => row.expectedDay)
+  if (coming.length === 0) return { clothNow: { at: 'aside', mm } }
+  const last = coming.includes(null) ? null : (coming.toSorted().at(-1) ?? null)
+  return { clothNow: { at: 'aside', mm, coming: last } }
+}
+
 /** What a paper of a garment is made from, and what it is kept as. */
 export function sheetFor(kind: GarmentKind, garmentId: string, context: Context) {
   const { db } = context.store
@@ -135,6 +169,7 @@ export function sheetFor(kind: GarmentKind, garmentId: string, context: Context)
     lengthChoices: Object.entries(choices).flatMap(([id, { kind }]) => (kind === 'length' ? [id] : [])),
     timeZone: settingsOf(context).timeZone,
     ...{ due: commission.dueDay ?? undefined, worn: commission.eventDay ?? undefined },
+    ...clothNowOf(garmentId, line, context),
     noted: { wearer: getClient(db, line.wearer.id).note.trim(), order: commission.note.trim() },
   }
   const name = [

@@ -3,7 +3,7 @@ import { workCautions } from '../draft/cautions.ts'
 import type { ClothRole, Draft, Step } from '../draft/types.ts'
 import { laidCopies } from '../draw/laid.ts'
 import { samePoint } from '../geometry/point.ts'
-import { arcRadius, pathBox } from '../geometry/segment.ts'
+import { arcRadius, pathBox, pointAt } from '../geometry/segment.ts'
 import type { Path, Point } from '../geometry/types.ts'
 import type { Lay } from '../lay/types.ts'
 import type { GarmentSheet } from '../paper/sheet.ts'
@@ -86,10 +86,12 @@ const marked = (path: Path, at: Point) => ({
   ...{ fromSelvedge: Math.round(at.x), fromCutEnd: Math.round(at.y), arc: arcFrom(path, at) },
 })
 
-/** The radius of the arc in which the line leaves a corner, in whole mm, or null where it is straight. */
-function arcFrom(path: Path, at: Point): number | null {
+/** The arc in which the line leaves a corner: its radius and its middle, in whole mm; null where it is straight. */
+function arcFrom(path: Path, at: Point) {
   const segment = path.find(({ from }) => samePoint(from, at))
-  return segment?.kind === 'arc' ? Math.round(arcRadius(segment)) : null
+  if (segment?.kind !== 'arc') return null
+  const { x, y } = pointAt(segment, 0.5)
+  return { radius: Math.round(arcRadius(segment)), fromSelvedge: Math.round(x), fromCutEnd: Math.round(y) }
 }
 
 /** Width across and length along, mm. */

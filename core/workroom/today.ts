@@ -49,6 +49,7 @@ export const todayRequests = [
 
 /** What she sees to herself before a step can be taken; and what nobody here can hasten. */
 const TO_DO = [
+  'waits.deposit',
   'waits.toBuy',
   'waits.unpromised',
   'waits.unpromised.coming',
@@ -79,12 +80,13 @@ function nextSteps(plan: ReturnType<typeof planFor>, context: Context) {
         const held = waits.filter(({ code }) => code !== 'waits.wash')
         const first =
           TO_DO.flatMap((todo) => (held.some(({ code }) => code === todo) ? [todo] : []))[0] ?? null
-        return [{ ...next, garmentId, title, wearer, first, waits: held, commissionId: id, number, customer }]
+        const about = { garmentId, title, wearer, commissionId: id, number, customer }
+        return [{ ...next, ...about, first, waits: held, stands: stands({ first, waits: held }) }]
       }),
     )
     .sort(
       (a, b) =>
-        Number(stands(a)) - Number(stands(b)) ||
+        Number(a.stands) - Number(b.stands) ||
         Number(takesUp(b)) - Number(takesUp(a)) ||
         urgency.get(a.commissionId)!.localeCompare(urgency.get(b.commissionId)!),
     )

@@ -15,7 +15,7 @@ const QUOTES = 200
 const STANDS = 7
 
 /**
- * Whom to ring, and about what: a deposit that holds work up at once, other money once it has been due for long enough
+ * Whom to ring, and about what: a deposit at once, other money once it has been due for long enough
  * to ask, and quotes without an answer that will soon stand no longer.
  *
  * @param open work that is neither delivered nor called off
@@ -57,15 +57,20 @@ function moneyDue(open: readonly CommissionRow[], day: Day, context: Context) {
   }))
 }
 
-/** Why a customer is asked for money today; null where she is not. */
-function whyAsked(row: CommissionRow, due: Due, begun: boolean, day: Day): 'deposit' | 'due' | null {
+/** Why a customer is asked for money today; null where she is not. A deposit is asked for at once, begun or not. */
+function whyAsked(
+  row: CommissionRow,
+  due: Due,
+  begun: boolean,
+  day: Day,
+): 'deposit' | 'depositBegun' | 'due' | null {
   if (due.due.minor <= 0) return null
-  if (row.state === 'open' && due.since?.when === 'acceptance' && !begun) return 'deposit'
+  if (row.state === 'open' && due.since?.when === 'acceptance') return begun ? 'depositBegun' : 'deposit'
   const remind = remindOf(due)
   return remind !== null && remind <= day ? 'due' : null
 }
 
-/** The commissions of which something is cut: their deposit holds nothing up any more. */
+/** The commissions of which something is cut. */
 function begunOf(open: readonly CommissionRow[], { store: { db } }: Context): Set<string> {
   const ids = open.map(({ id }) => id)
   return new Set([

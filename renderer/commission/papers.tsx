@@ -45,6 +45,7 @@ export function GarmentPapers({ garmentId }: { garmentId: string }) {
         <LookAt asked={{ paper: 'workOrder', garmentId }} words={tell('papers.look.workOrder')} />
       </div>
       {last.length === 0 ? null : <p className="quiet">{last.join(' · ')}</p>}
+      {printed?.stale === true ? <p className="under">{tell('papers.stale')}</p> : null}
       <details>
         <summary>{tell('papers.more')}</summary>
         <div className="stack">

@@ -1,5 +1,8 @@
+import { Button as AriaButton } from 'react-aria-components'
+import { subtractMoney } from '../../core/words/money.ts'
+import { amountText } from '../parts/amount.ts'
 import { TextField } from '../parts/field.tsx'
-import { useTell } from '../workroom.tsx'
+import { useHouse, useTell } from '../workroom.tsx'
 import type { Estimate } from './use-estimate.ts'
 
 /** Odds closer than this to nought or one are said to be as good as sure. */
@@ -14,10 +17,12 @@ type Props = {
 
 /** Her own price, and what any price earns: an hour's pay, how sure that is, and the floor. */
 export function Earnings({ estimate: { price: reckoned }, price, onPrice, wrong }: Props) {
+  const { reader } = useHouse()
   const tell = useTell()
-  const { earning, net, earnedPerHour } = reckoned
+  const { earning, net, earnedPerHour, materials, overhead } = reckoned
   if (earning === undefined) return null
-  const { under, floor, targetPerHour: target } = earning
+  const { under, floor, hours, targetPerHour: target } = earning
+  const below = net.minor < floor.minor
   const odds = under < SURE ? 'never' : under > 1 - SURE ? 'always' : 'odds'
   return (
     <div className="earnings">
@@ -28,10 +33,18 @@ export function Earnings({ estimate: { price: reckoned }, price, onPrice, wrong 
         help={tell('selling.price.help')}
         wrong={wrong}
       />
-      <p className={net.minor < floor.minor ? 'earned below' : 'earned'}>
-        {tell('selling.earned', { price: net, earned: earnedPerHour })}{' '}
+      <p className={below ? 'earned below' : 'earned'}>
+        {tell('selling.earned', {
+          ...{ price: net, earned: earnedPerHour, time: { minutes: hours.mean } },
+          kept: subtractMoney(subtractMoney(net, materials), overhead),
+        })}{' '}
         {tell(`selling.under.${odds}`, { odds: Math.round(100 * under), target })}{' '}
-        {tell('selling.floor', { floor, target })}
+        {tell('selling.floor', { floor, target })}{' '}
+        {below ? (
+          <AriaButton className="log-time" onPress={() => onPrice(amountText(floor, reader.locale))}>
+            {tell('selling.floor.take', { floor })}
+          </AriaButton>
+        ) : null}
       </p>
     </div>
   )

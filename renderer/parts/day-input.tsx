@@ -3,6 +3,7 @@ import { Refusal } from '../../core/words/refusal.ts'
 import { say } from '../../core/words/say.ts'
 import { formOfDay, readTypedDay, writeDay } from '../../core/words/typed-day.ts'
 import { useHouse, useTell } from '../workroom.tsx'
+import { todayHere } from './today.ts'
 
 type Props = {
   id: string
@@ -28,7 +29,7 @@ export function DayInput({ id, said, value, onChange, required, invalid }: Props
   const shown = typed ?? (/^\d{4}-\d{2}-\d{2}$/.test(value) ? writeDay(value, reader.locale) : value)
   const read = (text: string): { day: string } | { refused: string } => {
     try {
-      return { day: text.trim() === '' ? '' : readTypedDay(text, reader.locale) }
+      return { day: text.trim() === '' ? '' : readTypedDay(text, reader.locale, todayHere()) }
     } catch (error) {
       if (!(error instanceof Refusal)) throw error
       return { refused: say(error.phrase, reader) }

@@ -117,11 +117,11 @@ function MeasureSet({
         {taken?.map(({ id, name, found, note }) => (
           <div key={id} className="between">
             <dt className="quiet with-help">
-              <MeasureHelp measure={id} />
               <span>
                 {name}
                 {note === undefined ? null : ` (${note})`}
               </span>
+              <MeasureHelp measure={id} />
             </dt>
             <dd>
               {found.source === 'estimated'

@@ -17,6 +17,7 @@ import { useLedTo } from '../parts/led-to.ts'
 import { useShown } from '../parts/printing.ts'
 import { Refusal } from '../parts/refusal.tsx'
 import { todayHere } from '../parts/today.ts'
+import { addressOf } from '../router.ts'
 import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 
 /**
@@ -92,7 +93,8 @@ function Begun({ first, opened }: { first: Followed; opened: string | undefined 
         />
       ))}
       <Fittings commission={commission} onChanged={() => void again()} />
-      <Money commission={commission} money={money} />
+      {/* What is paid may be what it waited for. */}
+      <Money commission={commission} money={{ ...money, reload: () => void again() }} />
       <Notes commissionId={id} kept={kept} />
       <Pictures commissionId={id} kept={kept} />
       <Refusal sentence={logged.refused} />
@@ -138,7 +140,6 @@ function Head({ commission, money, onChanged }: HeadProps) {
     : tell('screen.commission.titlePaid', { number, wearer: wearers.join(', '), payer: customer })
   const facts = [
     printDate(commission.day, reader.locale),
-    tell('screen.commission.fromQuote', { quote: commission.quoteNumber }),
     cancelledDay !== null
       ? tell('life.cancelled', { day: { date: cancelledDay } })
       : deliveredDay === null
@@ -151,7 +152,13 @@ function Head({ commission, money, onChanged }: HeadProps) {
       <div className="between">
         <div>
           <h1>{title}</h1>
-          <p className="quiet">{facts.join(' · ')}</p>
+          <p className="quiet">
+            {facts.join(' · ')}
+            {' · '}
+            <a href={addressOf('quotes', commission.quoteId)}>
+              {tell('screen.commission.fromQuote', { quote: commission.quoteNumber })}
+            </a>
+          </p>
           {fresh ? <p role="status">{tell('life.accepted', { number: commission.number })}</p> : null}
           {commission.noted.map(({ name, note }) => (
             <p key={name} className="noted">

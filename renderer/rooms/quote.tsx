@@ -53,7 +53,11 @@ export function Quote({ id }: { id: string }) {
               : ` · ${tell('paper.quote.supersedes')} ${snapshot.supersedes}`}
             {snapshot.promised === undefined
               ? ''
-              : ` · ${tell('paper.quote.promised')} ${printDate(snapshot.promised, reader.locale)}`}
+              : ` · ${tell('paper.quote.promised')} ${printDate(snapshot.promised, reader.locale)}${
+                  snapshot.answerBy === undefined
+                    ? ''
+                    : `, ${tell('screen.quote.answerBy', { day: { date: snapshot.answerBy } })}`
+                }`}
             {printed === null ? '' : ` · ${tell('guiding.printed', { day: { date: printed } })}`}
           </p>
         </div>

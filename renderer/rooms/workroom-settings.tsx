@@ -1,3 +1,4 @@
+import { useState } from 'react'
 import { Button } from '../parts/button.tsx'
 import { useHalfFilled } from '../parts/kept.tsx'
 import { useLedTo } from '../parts/led-to.ts'
@@ -19,18 +20,26 @@ import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 
 /** What the maker sets once: what stands on her papers, and what her work costs. */
 export function WorkroomSettings({ onKept }: { onKept: () => void }) {
+  const tell = useTell()
   const { value, refused, reload } = useQuery('settings.get', {})
+  const [said, setSaid] = useState('')
   useLedTo(ON_PAGE)
   if (value === undefined) return <Refusal sentence={refused} />
-  const kept = () => {
+  const kept = (what = '') => {
+    setSaid(what)
     reload()
     onKept()
   }
   return (
     <div className="stack">
-      <SettingsForm key={value.revision} {...value} onKept={kept} />
+      <SettingsForm
+        key={value.revision}
+        {...value}
+        said={said}
+        onKept={() => kept(tell('screen.settings.kept'))}
+      />
       <At sheet="mark">
-        <Mark revision={value.revision} onKept={kept} />
+        <Mark revision={value.revision} onKept={() => kept()} />
       </At>
       <At sheet="people">
         <People />
@@ -48,9 +57,9 @@ export function WorkroomSettings({ onKept }: { onKept: () => void }) {
   )
 }
 
-type Props = { settings: Settings; revision: number; usual: Usual; onKept: () => void }
+type Props = { settings: Settings; revision: number; usual: Usual; said: string; onKept: () => void }
 
-function SettingsForm({ settings, revision, usual, onKept }: Props) {
+function SettingsForm({ settings, revision, usual, said, onKept }: Props) {
   const { workroom } = useHouse()
   const tell = useTell()
   const [typed, setTyped, forget] = useHalfFilled<Typed>('settings', () => written(settings))
@@ -93,10 +102,13 @@ function SettingsForm({ settings, revision, usual, onKept }: Props) {
         <Notions form={form} />
       </At>
       <Refusal sentence={doing.refused?.message} />
-      <div>
+      <div className="keep-foot">
         <Button main type="submit" busy={doing.busy}>
           {tell('screen.settings.keep')}
         </Button>
+        <span role="status" className="done">
+          {said}
+        </span>
       </div>
     </form>
   )

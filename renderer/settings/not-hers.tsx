@@ -11,7 +11,7 @@ export function NotHers() {
     <>
       {starting ? (
         <p className="quiet">
-          {tell('guiding.rates')} <a href={settingAt('target')}>{tell('guiding.rates.set')}</a>
+          {tell('guiding.rates')} <a href={settingAt('money')}>{tell('guiding.rates.set')}</a>
         </p>
       ) : null}
       {settings.letterhead.address.length === 0 ? (

@@ -18,9 +18,11 @@ export function ShoppingItem({ item, day, onDone }: Props) {
   const what = say(item.name, reader)
   const late = orderBy !== null && orderBy < day
   const when = [
-    ...(orderBy === null
-      ? [tell('shopping.noDay')]
-      : [tell(late ? 'shopping.orderNow' : 'shopping.orderBy', { day: { date: orderBy } })]),
+    ...(orderBy !== null && !late && orderBy === neededBy
+      ? []
+      : orderBy === null
+        ? [tell('shopping.noDay')]
+        : [tell(late ? 'shopping.orderNow' : 'shopping.orderBy', { day: { date: orderBy } })]),
     ...(neededBy === null ? [] : [tell('shopping.neededBy', { day: { date: neededBy } })]),
   ]
   const ordered = tell('life.doing', { doing: tell('shopping.ordered'), what })
@@ -72,7 +74,7 @@ export function ShoppingItem({ item, day, onDone }: Props) {
           ))}
         </div>
       </div>
-      <Acts plain acts={[act]} />
+      <Acts acts={[act]} />
     </li>
   )
 }

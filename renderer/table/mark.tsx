@@ -105,7 +105,7 @@ function Chalk({ piece }: { piece: TablePiece }) {
 }
 
 const keyOf = (corners: readonly Corner[]): string =>
-  corners.map((one) => Object.values(one).join()).join(' ')
+  corners.map(({ fromSelvedge, fromCutEnd }) => `${fromSelvedge}/${fromCutEnd}`).join(' ')
 
 function Corners({ title, corners }: { title?: string; corners: readonly Corner[] }) {
   const { reader } = useHouse()
@@ -121,7 +121,16 @@ function Corners({ title, corners }: { title?: string; corners: readonly Corner[
             <span className="table-pair">
               {bare(fromSelvedge)} / {bare(fromCutEnd)}
             </span>
-            {arc === null ? null : <span>{tell('table.chalk.arc', { radius: bare(arc) })}</span>}
+            {arc === null ? null : (
+              <span>
+                {tell('table.chalk.arc', {
+                  ...{
+                    radius: bare(arc.radius),
+                    through: `${bare(arc.fromSelvedge)} / ${bare(arc.fromCutEnd)}`,
+                  },
+                })}
+              </span>
+            )}
           </li>
         ))}
       </ol>

@@ -10,6 +10,7 @@ import { wordOfStep } from '../help/topics.ts'
 import { Button } from '../parts/button.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { addressOf } from '../router.ts'
+import { useRunning } from '../today/running.tsx'
 import { useHouse, useKept, useQuery, useTell } from '../workroom.tsx'
 import { TableBar } from './bar.tsx'
 import { Mark } from './mark.tsx'
@@ -107,6 +108,7 @@ function AtStation({ commission, garment, at, table, name, moved, back, next, on
   const tell = useTell()
   const heading = useRef<HTMLHeadingElement>(null)
   const ticking = useTicking(garment.id, onTicked)
+  const { timer, stop } = useRunning()
   useEffect(() => {
     if (moved) heading.current?.focus()
     scrollTo(0, 0)
@@ -122,6 +124,8 @@ function AtStation({ commission, garment, at, table, name, moved, back, next, on
           // The button goes with what it does; who pressed it by key stays here.
           heading.current?.focus()
           ticking.mark(on, true)
+          // What is done takes no more time; a timer that looks forgotten asks first.
+          if (timer?.stepIds.length === 1 && timer.stepIds[0] === step.id && timer.guess === null) void stop()
         }
       : undefined
   useTableKeys({ back, next, done: tick })

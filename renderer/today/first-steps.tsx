@@ -75,6 +75,8 @@ function Steps({ client, measured, cloth, rates }: Known) {
           </p>
           {step.done ? (
             <span className="done">✓ {tell('start.todo.done')}</span>
+          ) : step.id === 'quote' && !(client !== undefined && measured && cloth) ? (
+            <span className="quiet">{tell('start.todo.later')}</span>
           ) : (
             <a className={step === next ? 'button main' : 'button'} href={step.href}>
               {tell(`start.todo.go.${step.id}`)}

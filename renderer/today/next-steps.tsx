@@ -11,6 +11,7 @@ type Next = OutputOf<'today.show'>['next'][number]
 const toCommission = ({ commissionId }: Next) => addressOf('commissions', commissionId)
 /** Where that is done which comes before a step. */
 const WHERE: Record<NonNullable<Next['first']>, (step: Next) => string> = {
+  'waits.deposit': toCommission,
   'waits.toBuy': () => addressOf('cloths', 'shopping'),
   'waits.unpromised': toCommission,
   'waits.unpromised.coming': toCommission,
@@ -23,6 +24,8 @@ export function NextSteps({ steps }: { steps: readonly Next[] }) {
   const { reader } = useHouse()
   const tell = useTell()
   const forWhom = useForWhom()
+  const headOf = ({ stands, first }: Next, name: string) =>
+    stands ? tell('today.do.coming') : first === null ? name : tell(`today.do.${first}`)
   return (
     <section className="sheet stack">
       <h2>{tell('today.next')}</h2>
@@ -37,7 +40,7 @@ export function NextSteps({ steps }: { steps: readonly Next[] }) {
             return (
               <li key={step.id}>
                 <p className="today-step">
-                  <strong>{step.first === null ? name : tell(`today.do.${step.first}`)}</strong>
+                  <strong>{headOf(step, name)}</strong>
                   <span>
                     {made}
                     {' · '}
@@ -49,7 +52,7 @@ export function NextSteps({ steps }: { steps: readonly Next[] }) {
                     </span>
                   )}
                 </p>
-                {step.first === null ? (
+                {step.stands ? null : step.first === null ? (
                   <>
                     <ToTable {...step} name={made} />
                     <StartTimer

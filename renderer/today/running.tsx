@@ -18,6 +18,8 @@ type Running = {
 const RunningContext = createContext<Running | undefined>(undefined)
 
 const MINUTE = 60_000
+/** A timer that is stopped before is taken for a slip, minutes. */
+const TOO_SHORT = 0.5
 
 /** One timer for the whole house: the strip shows it, and any step may start it. */
 export function TimerProvider({ children }: { children: ReactNode }) {
@@ -49,6 +51,14 @@ export function TimerProvider({ children }: { children: ReactNode }) {
     changed()
   }
   const stop = async (minutes?: string | number) => {
+    // A press too many is no work: what it kept would teach the pace that everything is done in no time.
+    const now = (await workroom.ask('timer.get', {})).timer
+    if (minutes === undefined && now !== null && now.minutes < TOO_SHORT) {
+      await workroom.ask('timer.drop', {})
+      setSaid(tell('timer.tooShort'))
+      changed()
+      return
+    }
     const { time } = await workroom.ask('timer.stop', minutes === undefined ? {} : { minutes })
     const step = timer === undefined ? '' : nameOf(timer)
     setSaid(tell('timer.logged', { time: { minutes: time.minutes }, step }))

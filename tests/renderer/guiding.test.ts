@@ -42,7 +42,7 @@ describe.runIf(hasBrowser)(`a workroom on its first day${withoutBrowser}`, () =>
     expect(await axeFaults(page)).toEqual([])
     await page.getByRole('link', { name: 'Quote with it' }).click()
     await page.locator('.bill').waitFor()
-    const rates = page.getByText('These rates are starting figures.')
+    const rates = page.getByText('The price is made of hourly rates that are still starting figures.')
     const address = page.getByText('Your address is not set, so it will not be on the quote.')
     await address.waitFor()
     expect(await axeFaults(page)).toEqual([])

@@ -19,7 +19,7 @@ describe.runIf(hasBrowser)(`a price at the quote desk${withoutBrowser}`, () => {
     const { page, close, errors } = await desk()
     const says = page.locator('.earned')
     await says.waitFor()
-    expect(await says.textContent()).toMatch(/Your floor is £\d+/)
+    expect(await says.textContent()).toMatch(/you keep £\d+.* ask at least £\d+/)
     expect(await says.getAttribute('class')).toBe('earned')
     await page.getByLabel('Your price before tax').fill('150')
     await page.locator('.earned.below').waitFor()

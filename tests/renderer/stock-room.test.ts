@@ -77,7 +77,7 @@ describe.runIf(hasBrowser)(`the store room on screen${withoutBrowser}`, () => {
     expect(text).toContain(`White linen: ${toBuy}`)
     expect(text).not.toContain('Ása')
 
-    await page.getByRole('button', { name: /^Ordered: .*White linen$/ }).click()
+    await page.getByRole('button', { name: /^I have ordered it: .*White linen$/ }).click()
     expect(await linen.getByLabel('How much of it').inputValue()).toBe(toBuy)
     const { violations } = await new AxeBuilder({ page })
       .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'])
@@ -90,7 +90,7 @@ describe.runIf(hasBrowser)(`the store room on screen${withoutBrowser}`, () => {
     await linen.waitFor({ state: 'detached' })
 
     const thread = lines.filter({ hasText: 'linen thread' })
-    await thread.getByRole('button', { name: /^It is here/ }).click()
+    await thread.getByRole('button', { name: /^I have it/ }).click()
     await thread.getByRole('button', { name: 'Into the drawer' }).click()
     await thread.waitFor({ state: 'detached' })
     await page.getByRole('link', { name: 'Cloths and lengths' }).click()

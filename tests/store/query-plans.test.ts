@@ -67,6 +67,8 @@ test('what screens ask for goes by an index through every table that grows', asy
     ['history.list', { id: commission }],
     ['bin.list', {}],
     ['recent.list', {}],
+    ['money.notInvoiced', {}],
+    ['accounts.list', { from: '2026-01-01', to: '2026-12-31' }],
   ]
   for (const [name, payload] of screens) await room.done(name, payload)
   client.prepare = prepare

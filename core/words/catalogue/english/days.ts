@@ -19,7 +19,7 @@ export const days = {
   'refusal.plan.unmeasured':
     'This cloth was washed, and nobody has measured what is left of it. Measure it, or say that you cut it all the same.',
   'refusal.wash.short':
-    'The cloth is {length} long now, and the lay needs {needed}. Lay it closer at the quote desk, cut a smaller size, or buy more.',
+    'The cloth is {length} long now, and the lay needs {needed}. Take a longer piece of the same length where more of it is free; else lay it closer at the quote desk, cut a smaller size, or buy more.',
   'refusal.plan.moneyTaken':
     'There is money on commission {number}. Settle it first: what is kept and what goes back.',
   'refusal.quote.notAmendable':

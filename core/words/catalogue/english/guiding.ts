@@ -1,6 +1,6 @@
 /** What leads on: from a figure to where it is set, and from an empty screen to the next act. */
 export const guiding = {
-  'guiding.rates': 'These rates are starting figures.',
+  'guiding.rates': 'The price is made of hourly rates that are still starting figures.',
   'guiding.rates.set': 'Set your own',
   'guiding.address': 'Your address is not set, so it will not be on the quote.',
   'guiding.address.quoted': 'Your address was not set when this quote was saved, so it is not on the paper.',

@@ -14,6 +14,8 @@ export const papers = {
   'papers.lookAt.pattern': 'the full-size pattern',
   'papers.lookAt.careSheet': 'the care sheet',
   'papers.printed.workOrder': 'Work order printed {day}',
+  'papers.stale':
+    'The cloth was measured and laid anew since: throw the printed papers away, and print them again.',
   'papers.printed.cuttingSheet': 'Cutting sheet printed {day}',
   'papers.labels': 'Labels for what is cut',
   'papers.print': 'Print',

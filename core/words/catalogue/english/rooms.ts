@@ -63,7 +63,8 @@ export const rooms = {
   'undo.final.measures': 'Measures are not altered behind a quote; take them anew.',
   'undo.final.quote':
     'Saving sends nothing. A saved quote keeps its figures; it can be declined, and a new one made in its place.',
-  'undo.final.accept': 'A commission keeps its number; it can be called off, and taken up again.',
+  'undo.final.accept':
+    'An accepted quote is a commission and keeps its number; that can be called off, and taken up again.',
   'undo.final.washed': 'What was measured stays in the book; measure again, and the last one counts.',
   'undo.final.draftAgain': 'A new draft stays in the book; draft it again, and the last one counts.',
   'undo.final.took': 'Write other figures over these, or leave the fields empty.',

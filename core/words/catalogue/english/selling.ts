@@ -2,11 +2,14 @@
 export const selling = {
   'selling.price': 'Your price before tax',
   'selling.price.help': 'Empty: the price that is reckoned.',
-  'selling.earned': 'At {price} an hour earns {earned}, materials and workroom costs paid.',
+  'selling.earned':
+    'At {price} you keep {kept} for {time} of work, materials and workroom costs paid: {earned} an hour.',
   'selling.under.never': 'It is all but sure to be {target} or more.',
-  'selling.under.odds': 'In {odds} of 100 such garments it would be less than the {target} you mean to earn.',
+  'selling.under.odds':
+    'If it takes longer than reckoned, an hour earns less: in {odds} of 100 such garments less than the {target} you mean to earn.',
   'selling.under.always': 'It is all but sure to be less than the {target} you mean to earn.',
-  'selling.floor': 'Your floor is {floor}: there you earn {target} an hour four times in five.',
+  'selling.floor': 'To earn {target} four times in five, ask at least {floor}.',
+  'selling.floor.take': 'Ask {floor}',
   'selling.agreed': 'What is agreed besides',
   'selling.rush': 'On top for haste, %',
   'selling.discount': 'Taken off, %',

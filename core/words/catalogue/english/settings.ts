@@ -22,7 +22,7 @@ export const settings = {
   'screen.settings.hourOf': 'An hour of {skill}',
   'screen.settings.target': 'What an hour is to earn you at least',
   'screen.settings.target.help':
-    'All costs paid. The quote desk says how likely a price is to fall short of it.',
+    'All costs paid. It changes no price, which is made of the rates above: the quote desk says how likely a price is to fall short of it.',
   'screen.settings.hoursPerWeek': 'Hours a week you work at orders',
   'screen.settings.profitKind': 'Profit is reckoned as',
   'screen.settings.margin': 'a part of the price (margin)',
@@ -78,4 +78,5 @@ export const settings = {
   'screen.settings.each': '{notion}, each',
   'screen.settings.metreOf': '{notion}, a metre',
   'screen.settings.keep': 'Keep these settings',
+  'screen.settings.kept': '✓ Kept.',
 } as const

@@ -50,6 +50,7 @@ export const start = {
   'start.todo': 'The way to your first quote',
   'start.todo.about': 'Small steps, in any order; this list goes when the first quote is saved.',
   'start.todo.done': 'done',
+  'start.todo.later': 'once there are a client, her measures and a cloth',
   'start.todo.go.client': 'Enter a client',
   'start.todo.go.measures': 'Take her measures',
   'start.todo.go.cloth': 'Enter a cloth',

@@ -17,8 +17,8 @@ export const commissionLife: Translated<typeof english> = {
   'life.cancelled': 'abgesagt am {day}',
   'life.cancelled.short': 'abgesagt',
   'life.wash.title': 'Gewaschenen Stoff messen',
-  'life.wash.width': 'Breite, gewaschen',
-  'life.wash.length': 'Länge, gewaschen',
+  'life.wash.width': 'Breite, gewaschen, von Kante zu Kante mit den Webkanten',
+  'life.wash.length': 'Länge, gewaschen, des Stücks, auf dem es liegen wird',
   'life.wash.keep': 'Auf diesem Stoff auflegen',
   'life.wash.again': 'Noch einmal messen',
   'life.wash.measured':

@@ -24,7 +24,7 @@ export const days: Translated<typeof english> = {
   'refusal.plan.unmeasured':
     'Dieser Stoff wurde gewaschen, aber niemand hat gemessen, was davon übrig ist. Messen oder angeben, dass trotzdem geschnitten wird.',
   'refusal.wash.short':
-    'Der Stoff ist jetzt {length} lang, der Zuschneideplan braucht {needed}. Am Angebotstisch enger auflegen, kleiner zuschneiden oder mehr kaufen.',
+    'Der Stoff ist jetzt {length} lang, der Zuschneideplan braucht {needed}. Ein längeres Stück derselben Länge nehmen, wo mehr frei ist; sonst am Angebotstisch enger auflegen, kleiner zuschneiden oder mehr kaufen.',
   'refusal.plan.moneyTaken':
     'Für Auftrag {number} ist Geld eingegangen. Erst regeln, was bleibt und was zurückgeht.',
   'refusal.quote.notAmendable':

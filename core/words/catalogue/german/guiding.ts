@@ -3,7 +3,7 @@ import type { Translated } from '../translated.ts'
 
 /** What leads on: from a figure to where it is set, and from an empty screen to the next act. */
 export const guiding: Translated<typeof english> = {
-  'guiding.rates': 'Diese Sätze sind Anfangswerte.',
+  'guiding.rates': 'Der Preis ist aus Stundensätzen gemacht, die noch Anfangswerte sind.',
   'guiding.rates.set': 'Eigene festlegen',
   'guiding.address': 'Die eigene Anschrift fehlt noch und steht deshalb nicht auf dem Angebot.',
   'guiding.address.quoted':

@@ -17,6 +17,8 @@ export const papers: Translated<typeof english> = {
   'papers.lookAt.pattern': 'das Schnittmuster in voller Größe',
   'papers.lookAt.careSheet': 'das Pflegeblatt',
   'papers.printed.workOrder': 'Arbeitsblatt gedruckt am {day}',
+  'papers.stale':
+    'Der Stoff wurde seither gemessen und neu gelegt: die gedruckten Blätter wegwerfen und neu drucken.',
   'papers.printed.cuttingSheet': 'Zuschneideblatt gedruckt am {day}',
   'papers.labels': 'Zettel für die Zuschnitte',
   'papers.print': 'Drucken',

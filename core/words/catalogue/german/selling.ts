@@ -5,11 +5,14 @@ import type { Translated } from '../translated.ts'
 export const selling: Translated<typeof english> = {
   'selling.price': 'Eigener Preis vor Steuer',
   'selling.price.help': 'Leer: der gerechnete Preis.',
-  'selling.earned': 'Bei {price} bringt eine Stunde {earned}, Material und Werkstattkosten bezahlt.',
+  'selling.earned':
+    'Bei {price} bleiben {kept} für {time} Arbeit, Material und Werkstattkosten bezahlt: {earned} die Stunde.',
   'selling.under.never': 'Es sind so gut wie sicher {target} oder mehr.',
-  'selling.under.odds': 'Bei {odds} von 100 solchen Stücken wären es weniger als die gewollten {target}.',
+  'selling.under.odds':
+    'Dauert es länger als gerechnet, bringt die Stunde weniger: bei {odds} von 100 solchen Stücken weniger als die gewollten {target}.',
   'selling.under.always': 'Es ist so gut wie sicher weniger als die gewollten {target}.',
-  'selling.floor': 'Untergrenze ist {floor}: Da kommen in vier von fünf Fällen {target} je Stunde heraus.',
+  'selling.floor': 'Um vier von fünf Mal {target} zu verdienen, mindestens {floor} verlangen.',
+  'selling.floor.take': '{floor} verlangen',
   'selling.agreed': 'Was sonst vereinbart ist',
   'selling.rush': 'Eilzuschlag, %',
   'selling.discount': 'Nachlass, %',

@@ -25,7 +25,7 @@ export const settings: Translated<typeof english> = {
   'screen.settings.hourOf': 'Eine Stunde {skill}',
   'screen.settings.target': 'Was eine Stunde mindestens bringen soll',
   'screen.settings.target.help':
-    'Nach Abzug aller Kosten. Der Angebotstisch sagt, wie leicht ein Preis das verfehlt.',
+    'Nach Abzug aller Kosten. Das ändert keinen Preis, der aus den Sätzen oben gemacht ist: der Angebotstisch sagt, wie leicht ein Preis das verfehlt.',
   'screen.settings.hoursPerWeek': 'Wochenstunden für Aufträge',
   'screen.settings.profitKind': 'Gewinn gerechnet als',
   'screen.settings.margin': 'Teil des Preises (Spanne)',
@@ -81,4 +81,5 @@ export const settings: Translated<typeof english> = {
   'screen.settings.each': '{notion}, je Stück',
   'screen.settings.metreOf': '{notion}, je Meter',
   'screen.settings.keep': 'Diese Einstellungen behalten',
+  'screen.settings.kept': '✓ Behalten.',
 }

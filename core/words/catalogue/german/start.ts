@@ -55,6 +55,7 @@ export const start: Translated<typeof english> = {
   'start.todo.about':
     'Kleine Schritte, in beliebiger Folge; die Liste verschwindet, wenn das erste Angebot gespeichert ist.',
   'start.todo.done': 'fertig',
+  'start.todo.later': 'sobald Kundin, Maße und Stoff da sind',
   'start.todo.go.client': 'Einen Kunden eintragen',
   'start.todo.go.measures': 'Maß nehmen',
   'start.todo.go.cloth': 'Einen Stoff eintragen',

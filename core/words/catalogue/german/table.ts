@@ -19,7 +19,7 @@ export const table: Translated<typeof english> = {
   'table.keys': 'Mit Tasten: Pfeil rechts und links zum Weiter- und Zurückgehen, Leertaste für fertig.',
   'table.measure': 'Den Stoff neu messen',
   'table.measure.why':
-    'Das Waschen hat ihm etwas genommen. Die Breite zwischen den Webkanten und die Länge messen, dann wird auf das gelegt, was wirklich da ist; die folgenden Kreidezahlen richten sich danach.',
+    'Das Waschen hat ihm etwas genommen. Die Breite von Kante zu Kante, mit den Webkanten, und die Länge messen, dann wird auf das gelegt, was wirklich da ist; die folgenden Kreidezahlen richten sich danach.',
   'table.mark': 'Anzeichnen: {piece}',
   'table.mark.of': 'Teil {place} von {all}',
   'table.mark.role': 'Aus dem Stoff für {role}',
@@ -32,8 +32,9 @@ export const table: Translated<typeof english> = {
   'table.chalk.turned': 'um {angle}° gedreht',
   'table.chalk.faceDown': 'rechte Seite nach unten',
   'table.chalk.opening': 'Öffnung darin',
-  'table.chalk.slit': 'Schlitz, vom offenen Ende bis zur Spitze',
-  'table.chalk.arc': 'dann eine Rundung, Radius {radius}',
+  'table.chalk.slit':
+    'Schlitz, vom offenen Ende bis zur Spitze: erst schneiden, wenn er belegt oder gesäumt ist',
+  'table.chalk.arc': 'dann eine Rundung durch {through}, Radius {radius}',
   'table.chalk.none': 'Dieses Teil liegt auf keinem eigenen Stoff.',
   'table.sewn': 'Was genäht wird, {unit}',
   'table.finish': 'Das war der letzte Schritt. An diesem Stück ist nichts mehr zu tun.',

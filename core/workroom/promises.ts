@@ -8,19 +8,25 @@ import * as inputs from './inputs.ts'
 import { needFor } from './needs.ts'
 import { type Context, request } from './request.ts'
 import { settingsOf, today } from './settings.ts'
-import { here, ledgerOf, lengthAt, shown, wrote } from './stock.ts'
+import { here, ledgerOf, lengthAt, lengthsIn, shown, wrote } from './stock.ts'
 
 /** What a length is promised to, and which would serve. */
 export const promiseRequests = [
   request({
     name: 'stock.offer',
     kind: 'query',
-    about: 'Which lengths in stock would serve a garment, the shortest first; what to buy if none does.',
+    about:
+      'Which lengths would serve a garment, the shortest first, those on their way where none in the house does; what to buy if none does.',
     input: z.strictObject({ garmentId: inputs.id }),
     run: ({ garmentId }, context) => {
       const need = needFor(garmentId, context)
       if (need === undefined) return { offered: { offers: [], others: [] } }
-      return { offered: offerFor(need.need, here(context), need.increment) }
+      const offered = offerFor(need.need, here(context), need.increment)
+      if (offered.offers.length > 0) return { offered }
+      // What is on its way and free serves as well, before anything is bought.
+      const all = lengthsIn(context).map(({ length }) => length)
+      const { offers } = offerFor(need.need, all, need.increment)
+      return { offered: offers.length === 0 ? offered : { offers, others: offered.others } }
     },
   }),
   request({

@@ -73,7 +73,21 @@ function heldWords(
     : ['life.promised.coming', { length, cloth, day: { date: expectedDay } }]
 }
 
-type Lengths = readonly { id: string; place: string; length: number }[]
+/** Which length would serve, where it lies or when it comes, and what it takes of it. */
+function offerWords(
+  known: Lengths[number] | undefined,
+  takes: { takes: { mm: number }; leaves: { mm: number } },
+): Parameters<ReturnType<typeof useTell>> {
+  const { place = '', arrivedDay, expectedDay = null } = known ?? {}
+  const said = { ...takes, length: { mm: known?.length ?? 0 } }
+  if (arrivedDay === null)
+    return expectedDay === null
+      ? ['life.promised.offerComing', said]
+      : ['life.promised.offerUntil', { ...said, day: { date: expectedDay } }]
+  return place === '' ? ['life.promised.offer', said] : ['life.promised.offerAt', { ...said, place }]
+}
+
+type Lengths = OutputOf<'stock.list'>['lengths']
 
 function WouldServe({
   garmentId,
@@ -95,10 +109,7 @@ function WouldServe({
   return (
     <>
       {offers.map(({ lengthId, takes, leaves }) => {
-        const { place = '', length = 0 } = known(lengthId) ?? {}
-        const words = tell(place === '' ? 'life.promised.offer' : 'life.promised.offerAt', {
-          ...{ length: { mm: length }, place, takes: { mm: takes }, leaves: { mm: leaves } },
-        })
+        const words = tell(...offerWords(known(lengthId), { takes: { mm: takes }, leaves: { mm: leaves } }))
         return (
           <div key={lengthId} className="between">
             <p>{words}</p>

@@ -26,6 +26,15 @@ describe('a day as typed', () => {
     expect(readTypedDay(text, locale)).toBe(day)
   })
 
+  test('is without its year the one that is nearest', () => {
+    expect(readTypedDay('24 dec', 'en-GB', '2026-11-27')).toBe('2026-12-24')
+    expect(readTypedDay('1/1', 'en-GB', '2026-11-27')).toBe('2027-01-01')
+    expect(readTypedDay('28. Dezember', 'de-DE', '2027-01-04')).toBe('2026-12-28')
+    expect(readTypedDay('29/2', 'en-GB', '2027-03-01')).toBe('2028-02-29')
+    expect(() => readTypedDay('30/2', 'en-GB', '2027-03-01')).toThrowError()
+    expect(() => readTypedDay('24 dec', 'en-GB')).toThrowError()
+  })
+
   test.each(['31.02.2026', '3.12.', 'bald', '3. Dez', '12/2026', '3.13.2026', '1 2 3 4', '3 Foo 2026'])(
     '%s is refused with an example',
     (text) => {

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { dayAt } from '../../core/words/dates.ts'
 import { settingsOf } from '../../core/workroom/settings.ts'
 import { documentFile } from '../../core/workroom.ts'
-import { hasPoppler, imagesOf, textOf } from '../paper/poppler.ts'
+import { hasPoppler, imagesOf, taggedText, textOf } from '../paper/poppler.ts'
 import { agreedWork } from '../support/agreed-work.ts'
 import { WOMAN } from '../support/bodies.ts'
 import { workroom } from '../support/store.ts'
@@ -40,6 +40,37 @@ async function begun() {
   return { ...room, commission, garmentId: commission.garments[0]!.id, file, read }
 }
 
+describe('the cloth on a work order and a cutting sheet', () => {
+  test.skipIf(!hasPoppler)('is to be bought, then set aside, then as it was measured', async () => {
+    const room = await agreedWork()
+    const { garments } = await room.accepted()
+    const garmentId = garments[0]!.id
+    const words = async (sheet = 'cuttingSheet.print') => {
+      const { document } = await room.done<Printed>(sheet, { garmentId })
+      return taggedText(readFileSync(documentFile(room.context, document.id).path)).replace(/\s+/g, ' ')
+    }
+    expect(await words()).toMatch(/Buy [\d.]+ cm of cloth 150 cm wide/)
+    const { length } = await room.done<{ length: Id & { revision: number } }>('stock.add', {
+      ...{ clothId: room.cloth.id, length: '5 m', orderedDay: '2026-03-02', expectedDay: '2026-03-12' },
+    })
+    await room.done('stock.reserve', { id: length.id, garmentId })
+    const waiting = await words('workOrder.print')
+    expect(waiting).toMatch(/Set aside: [\d.]+ cm, on its way until 12 March 2026\. Nothing to buy/)
+    expect(waiting).not.toContain('To buy')
+    expect(await room.done('garment.printed', { garmentId })).toMatchObject({ stale: false })
+    room.context.now = () => '2026-03-13T09:00:00.000Z'
+    const { laid } = await room.done<{ laid: { layLength: number } }>('garment.washed', {
+      ...{ garmentId, width: '144 cm', length: '4 m' },
+    })
+    expect(await room.done('garment.printed', { garmentId })).toMatchObject({ stale: true })
+    const cut = await words()
+    expect(cut).toContain('Washed, and measured on 13 March 2026: 144 cm wide, 400 cm long')
+    expect(cut).toContain(`This lay takes ${Math.round(laid.layLength) / 10} cm of it.`)
+    expect(cut).not.toContain('Nothing to buy')
+    expect(cut).not.toMatch(/\bBuy\b/)
+  })
+})
+
 describe('papers besides the quote, the work order and the cutting sheet', () => {
   test('the pattern is printed on sheets, on one sheet, and drawn; each is named after what it is of', async () => {
     const room = await begun()
@@ -63,14 +94,14 @@ describe('papers besides the quote, the work order and the cutting sheet', () =>
     const room = await begun()
     const [{ id: garmentId }, other] = room.commission.garments as [Id, Id]
     const printed = (of: Id) => room.done('garment.printed', { garmentId: of.id })
-    expect(await printed({ id: garmentId })).toEqual({ workOrder: null, cuttingSheet: null })
+    expect(await printed({ id: garmentId })).toEqual({ workOrder: null, cuttingSheet: null, stale: false })
     const day = dayAt(room.context.now(), settingsOf(room.context).timeZone)
     await room.done('workOrder.print', { garmentId })
-    expect(await printed({ id: garmentId })).toEqual({ workOrder: day, cuttingSheet: null })
+    expect(await printed({ id: garmentId })).toEqual({ workOrder: day, cuttingSheet: null, stale: false })
     await room.done('cuttingSheet.print', { garmentId })
-    expect(await printed({ id: garmentId })).toEqual({ workOrder: day, cuttingSheet: day })
+    expect(await printed({ id: garmentId })).toEqual({ workOrder: day, cuttingSheet: day, stale: false })
     // The other garment of the commission has not been printed.
-    expect(await printed(other)).toEqual({ workOrder: null, cuttingSheet: null })
+    expect(await printed(other)).toEqual({ workOrder: null, cuttingSheet: null, stale: false })
   })
 
   test('say which draft they are of once a garment was drafted again', async () => {

@@ -57,9 +57,18 @@ describe('the day that is promised', () => {
       clothThere: '2026-03-12',
       cloth: 'coming',
     })
-    await room.accepted()
-    const { next } = await room.done<{ next: { first: string }[] }>('today.show')
-    expect(next.map(({ first }) => first)).toEqual(['waits.unpromised.coming'])
+    const { id, garments } = await room.accepted()
+    const first = async () =>
+      (await room.done<{ next: { first: string | null }[] }>('today.show')).next.map((one) => one.first)
+    expect(await first()).toEqual(['waits.deposit'])
+    const { due } = await room.done<{ due: object }>('money.of', { commissionId: id })
+    await room.done('payment.add', { commissionId: id, amount: due })
+    expect(await first()).toEqual(['waits.unpromised.coming'])
+    // The commission offers it too, before it tells anybody to buy.
+    type Offer = { offered: { offers: { lengthId: string }[]; buy?: object } }
+    const { offered } = await room.done<Offer>('stock.offer', { garmentId: garments[0]!.id })
+    expect(offered.offers).toHaveLength(1)
+    expect(offered.buy).toBeUndefined()
     expect((await planned(room)).finish > '2026-03-12').toBe(true)
   })
 

@@ -41,6 +41,10 @@ export const commissionLife = {
   'life.promised.offer': 'A length of {length} would serve: it takes {takes} and leaves {leaves}',
   'life.promised.offerAt':
     'A length of {length}, at {place}, would serve: it takes {takes} and leaves {leaves}',
+  'life.promised.offerComing':
+    'A length of {length} that is on its way would serve: it takes {takes} and leaves {leaves}',
+  'life.promised.offerUntil':
+    'A length of {length}, on its way until {day}, would serve: it takes {takes} and leaves {leaves}',
   'life.promised.promise': 'Set it aside for this',
   'life.promised.other': 'A length of {length} is {why}',
   'life.promised.buy':

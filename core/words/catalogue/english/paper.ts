@@ -212,7 +212,8 @@ export const paper = {
   'paper.cutting.faceDown': 'face down',
   'paper.cutting.arc': '(arc through {through}, radius {radius})',
   'paper.cutting.opening': 'Cut out within: {corners}',
-  'paper.cutting.slit': 'Slit, to be cut only once it is faced or hemmed: from {from} to {to}',
+  'paper.cutting.slit':
+    'Slit, to be cut only once it is faced or hemmed: from the sewn edge at {from} to {to}',
   'paper.cutting.offcuts': 'Expected offcuts',
   'paper.cutting.offcut': '{across} × {along} {unit} (across × along), from {place} mm',
   'paper.cutting.noOffcuts': 'Nothing large enough to keep.',

@@ -29,7 +29,7 @@ export const table = {
   'table.chalk.turned': 'turned {angle}°',
   'table.chalk.faceDown': 'face down',
   'table.chalk.opening': 'Opening within it',
-  'table.chalk.slit': 'Slit, from its open end to its point: cut it only once it is faced or hemmed',
+  'table.chalk.slit': 'Slit, from the sewn edge to its point: cut it only once it is faced or hemmed',
   'table.chalk.arc': 'then a curve through {through}, radius {radius}',
   'table.chalk.none': 'This piece lies on no cloth of its own.',
   'table.sewn': 'What is sewn, {unit}',

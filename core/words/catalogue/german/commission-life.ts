@@ -45,6 +45,10 @@ export const commissionLife: Translated<typeof english> = {
   'life.promised.offer': 'Eine Länge von {length} würde reichen: {takes} werden gebraucht, {leaves} bleiben',
   'life.promised.offerAt':
     'Eine Länge von {length}, Platz: {place}, würde reichen: {takes} werden gebraucht, {leaves} bleiben',
+  'life.promised.offerComing':
+    'Eine Länge von {length}, die unterwegs ist, würde reichen: {takes} werden gebraucht, {leaves} bleiben',
+  'life.promised.offerUntil':
+    'Eine Länge von {length}, unterwegs bis {day}, würde reichen: {takes} werden gebraucht, {leaves} bleiben',
   'life.promised.promise': 'Diesem Stück zusagen',
   'life.promised.other': 'Eine Länge von {length} ist {why}',
   'life.promised.buy':

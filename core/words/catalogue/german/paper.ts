@@ -218,7 +218,8 @@ export const paper: Translated<typeof english> = {
   'paper.cutting.faceDown': 'gewendet',
   'paper.cutting.arc': '(Bogen durch {through}, Radius {radius})',
   'paper.cutting.opening': 'Innen ausschneiden: {corners}',
-  'paper.cutting.slit': 'Schlitz, erst zu schneiden, wenn er belegt oder gesäumt ist: von {from} bis {to}',
+  'paper.cutting.slit':
+    'Schlitz, erst zu schneiden, wenn er belegt oder gesäumt ist: von der genähten Kante bei {from} bis {to}',
   'paper.cutting.offcuts': 'Zu erwartende Reste',
   'paper.cutting.offcut': '{across} × {along} {unit} (quer × längs), ab {place} mm',
   'paper.cutting.noOffcuts': 'Nichts, was groß genug zum Aufheben wäre.',

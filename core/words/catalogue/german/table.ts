@@ -33,7 +33,7 @@ export const table: Translated<typeof english> = {
   'table.chalk.faceDown': 'rechte Seite nach unten',
   'table.chalk.opening': 'Öffnung darin',
   'table.chalk.slit':
-    'Schlitz, vom offenen Ende bis zur Spitze: erst schneiden, wenn er belegt oder gesäumt ist',
+    'Schlitz, von der genähten Kante bis zur Spitze: erst schneiden, wenn er belegt oder gesäumt ist',
   'table.chalk.arc': 'dann eine Rundung durch {through}, Radius {radius}',
   'table.chalk.none': 'Dieses Teil liegt auf keinem eigenen Stoff.',
   'table.sewn': 'Was genäht wird, {unit}',

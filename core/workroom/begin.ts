@@ -81,8 +81,13 @@ function ratesIn(money: Currency, taxName: string): Rates {
   }
 }
 
-/** Whether these rates are still those that a new workroom of this currency begins with: nobody has set her own. */
-export const asBegun = (rates: Rates): boolean =>
+/**
+ * Whether these rates are still those that a new workroom of this currency begins with: nobody has set her own. What an
+ * hour is to earn is none of them, for no price is made of it.
+ */
+export const asBegun = ({ targetPerHour, ...rates }: Rates): boolean =>
   [euro, ...Object.values(MONEY)].some(
-    (money) => money.currency === rates.currency && isDeepStrictEqual(ratesIn(money, rates.tax.name), rates),
+    (money) =>
+      money.currency === rates.currency &&
+      isDeepStrictEqual({ ...ratesIn(money, rates.tax.name), targetPerHour }, { ...rates, targetPerHour }),
   )

@@ -134,9 +134,12 @@ function StepTable({ one: { steps, account } }: { one: GarmentAccount }) {
   const { reader } = useHouse()
   const tell = useTell()
   if (steps.every(({ actual }) => actual === null)) return null
-  const worst = steps
-    .filter(({ quoted, actual }) => actual !== null && actual - quoted === over(account))
-    .at(0)
+  const most = over(account) ?? 0
+  // What ran over by less than a quarter of an hour is no reason for anything.
+  const worst =
+    most < NOTABLE
+      ? undefined
+      : steps.find(({ quoted, actual }) => actual !== null && actual - quoted === most)
   return (
     <details>
       <summary>{tell('times.account.steps')}</summary>
@@ -175,6 +178,9 @@ function StepTable({ one: { steps, account } }: { one: GarmentAccount }) {
     </details>
   )
 }
+
+/** A step that ran over by less is not marked, minutes. */
+const NOTABLE = 15
 
 /** By how much the step ran over that did most, minutes. */
 const over = ({ overrun }: GarmentAccount['account']): number | undefined =>

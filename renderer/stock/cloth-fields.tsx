@@ -89,6 +89,7 @@ export function ClothFields({ field, refused }: Props) {
       <TextField label={tell('screen.cloth.width', { unit: reader.unit })} required {...at('width')} />
       <TextField
         label={tell('screen.cloth.price', { currency })}
+        help={tell('screen.cloth.price.help')}
         required
         {...at('price', 'pricePerMetre')}
       />

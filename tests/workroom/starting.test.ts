@@ -22,8 +22,12 @@ test.each(['en-GB', 'en-US', 'de-DE', 'de-CH', 'sv-SE', 'en-ZA', 'pl-PL'])(
     await done('settings.set', { revision, changes: { letterhead: { phone: '01' } } })
     expect((await get()).starting).toBe(true)
     const { depositBasisPoints, ...rates } = settings.rates
+    // What an hour is to earn makes no price.
+    const targetPerHour = { minor: 4321, currency: settings.rates.currency }
+    await done('settings.set', { revision: revision + 1, changes: { rates: { targetPerHour } } })
+    expect((await get()).starting).toBe(true)
     await done('settings.set', {
-      ...{ revision: revision + 1 },
+      ...{ revision: revision + 2 },
       changes: { rates: { ...rates, depositBasisPoints: depositBasisPoints - 1 } },
     })
     expect((await get()).starting).toBe(false)

@@ -12,10 +12,12 @@ import {
   type Within,
   worstOverrun,
 } from '../store/accounts.ts'
-import { garmentsOf, getCommission } from '../store/commissions.ts'
+import { clientNames } from '../store/clients.ts'
+import { garmentsOf, getCommission, unsettledCommissions } from '../store/commissions.ts'
 import { loggedOnOpen } from '../store/times.ts'
 import { type Money, noMoney, subtractMoney, sumMoney } from '../words/money.ts'
 import { accountFor } from './account-for.ts'
+import { duesOf } from './money-of.ts'
 import type { Context } from './request.ts'
 import { settingsOf } from './settings.ts'
 
@@ -58,12 +60,34 @@ export function whatItCameTo(days: Within, most: number, context: Context) {
       worst: under.slice(0, MOST_BADLY_PAID).map((id) => badlyPaid(id, targetPerHour, context)),
     },
     advice: adviceFrom(all, targetPerHour, worstOverrun(db, days)),
+    /** What of these days' work is not paid: a part of the prices, and so of what is left. */
+    owed: owedOf(days, context),
     /** Work of these days that nothing is earned with yet. */
     onTheTable: {
       minutes: onTheTable.reduce((sum, { minutes }) => sum + minutes, 0),
       commissions: onTheTable,
     },
   }
+}
+
+/** Handed over within some days and not paid in full: so many of the newest are added up and named. */
+const OWED = 500
+
+function owedOf({ from = '', to = '9999' }: Within, context: Context) {
+  const { db } = context.store
+  const rows = unsettledCommissions(db, 'delivered', from, OWED).filter(
+    ({ deliveredDay }) => deliveredDay !== null && deliveredDay <= to,
+  )
+  const dues = duesOf(rows, context)
+  const names = clientNames(
+    db,
+    rows.map(({ customerId }) => customerId),
+  )
+  return rows
+    .map(({ id, number, customerId }) => ({
+      ...{ id, number, customer: names.get(customerId) ?? '', amount: dues.get(id)!.due },
+    }))
+    .filter(({ amount }) => amount.minor > 0)
 }
 
 /** A commission that earned less an hour than was meant, and where it was lost; only of garments whose hours are known. */

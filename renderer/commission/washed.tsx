@@ -74,6 +74,7 @@ function Measure({
         <TextField label={tell('life.wash.width')} required {...field('width')} />
         <TextField label={tell('life.wash.length')} required {...field('length')} />
       </div>
+      <p className="quiet">{tell('life.wash.shelf')}</p>
     </ActForm>
   )
 }

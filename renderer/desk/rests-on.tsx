@@ -1,4 +1,5 @@
 import { printDayShort } from '../../core/words/dates.ts'
+import { settingAt } from '../settings/place.ts'
 import { useHouse, useTell } from '../workroom.tsx'
 import type { Promised } from './use-promise.ts'
 
@@ -14,5 +15,9 @@ export function RestsOn({ readyBy, old }: Promised) {
     if (clothThere !== answerBy) return tell('weeks.bill.yesAndCloth', { ...days, cloth: short(clothThere) })
     return tell(cloth === 'here' || cloth === 'coming' ? `weeks.bill.yes.${cloth}` : 'weeks.bill.yes', days)
   }
-  return <p className={old ? 'rests-on old' : 'rests-on'}>{said()}</p>
+  return (
+    <p className={old ? 'rests-on old' : 'rests-on'}>
+      {said()} {readyBy === undefined ? null : <a href={settingAt('people')}>{tell('weeks.bill.hours')}</a>}
+    </p>
+  )
 }

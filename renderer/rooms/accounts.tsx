@@ -7,6 +7,7 @@ import type { OutputOf } from '../../core/workroom.ts'
 import { Earned } from '../accounts/earned.tsx'
 import { type Line, Lines, type Together } from '../accounts/lines.tsx'
 import { OnTheTable } from '../accounts/on-the-table.tsx'
+import { Owed } from '../accounts/owed.tsx'
 import { WhatToChange } from '../accounts/what-to-change.tsx'
 import { AccountHead } from '../commission/account-head.tsx'
 import { asked, PeriodFields, usePeriod } from '../commission/period.tsx'
@@ -86,6 +87,7 @@ function Figures({ all, ever }: { all: All; ever: boolean }) {
         <p className="quiet">
           <Known together={together} /> {tell('times.accounts.target', { target: targetPerHour })}
         </p>
+        <Owed owed={all.owed} />
         <OnTheTable work={all.onTheTable} ever={ever} />
       </section>
       <WhatToChange all={all} />

@@ -43,6 +43,24 @@ async function aSpring() {
 }
 
 describe('what delivered work came to', () => {
+  test('says what of it is not paid, of the same days', async () => {
+    const { done, days } = await aSpring()
+    type Owed = { owed: { id: string; amount: Sum; customer: string }[] }
+    const owed = async (within = {}) => (await done<Owed>('accounts.list', within)).owed
+    const all = await owed()
+    expect(all.map(({ customer }) => customer)).toEqual(days.map(() => 'Ása Holt'))
+    expect(await owed(daysOfMonth('2026-05'))).toHaveLength(
+      days.filter((day) => day.startsWith('2026-05')).length,
+    )
+    // What is paid is owed no more, and what is paid in part is owed but for that.
+    const [one, two] = all
+    await done('payment.add', { commissionId: one!.id, amount: one!.amount })
+    await done('payment.add', { commissionId: two!.id, amount: { ...two!.amount, minor: 1234 } })
+    const left = new Map((await owed()).map(({ id, amount }) => [id, amount.minor]))
+    expect(left.size).toBe(days.length - 1)
+    expect(left.get(two!.id)).toBe(two!.amount.minor - 1234)
+  })
+
   test('of any time is the sum of what was delivered in it, month by month as well', async () => {
     const { done, days } = await aSpring()
     const all = await done<All>('accounts.list')

@@ -16,6 +16,8 @@ export const commissionLife = {
   'life.wash.title': 'Measure the washed cloth',
   'life.wash.width': 'Width, washed, from edge to edge with the selvedges',
   'life.wash.length': 'Length, washed, of the piece it will lie on',
+  'life.wash.shelf':
+    'The lengths on the shelf stay as they are written down: say with the cloth that this one is washed.',
   'life.wash.keep': 'Lay it on this cloth',
   'life.wash.again': 'Measure it again',
   'life.wash.measured': 'Measured after the wash: {width} wide, {length} long. The lay takes {lay}.',

@@ -138,6 +138,7 @@ export const today = {
   'weeks.bill': 'Can be promised for',
   'weeks.bill.none': 'no day',
   'weeks.bill.wait': '…',
+  'weeks.bill.hours': 'The hours it is reckoned with',
   'weeks.bill.yes': 'Ready by {day}, with a yes by {answer}.',
   'weeks.bill.yes.here': 'Ready by {day}, with a yes by {answer}; its cloth is in the house.',
   'weeks.bill.yes.coming': 'Ready by {day}, with a yes by {answer}; its cloth is on its way already.',

@@ -31,6 +31,8 @@ export const whatItCameTo = {
   'times.advice.nothing':
     'No time is logged on what was delivered. Log the time of its steps, and this says what to change.',
   'times.advice.little': 'One garment is little to go by: with each one more this gets surer.',
+  'times.owed': 'Not paid yet',
+  'times.owed.about': '{owed} of these prices, which is counted above as if it had come in.',
   'times.table.on': 'On the table',
   'times.table.about':
     '{time} logged in this time on work that is not delivered yet. It is not counted in the earnings.',

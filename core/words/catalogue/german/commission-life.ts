@@ -19,6 +19,8 @@ export const commissionLife: Translated<typeof english> = {
   'life.wash.title': 'Gewaschenen Stoff messen',
   'life.wash.width': 'Breite, gewaschen, von Kante zu Kante mit den Webkanten',
   'life.wash.length': 'Länge, gewaschen, des Stücks, auf dem es liegen wird',
+  'life.wash.shelf':
+    'Die Längen im Regal bleiben, wie sie aufgeschrieben sind: beim Stoff angeben, dass diese gewaschen ist.',
   'life.wash.keep': 'Auf diesem Stoff auflegen',
   'life.wash.again': 'Noch einmal messen',
   'life.wash.measured':

@@ -141,6 +141,7 @@ export const today: Translated<typeof english> = {
   'weeks.bill': 'Versprechbar für',
   'weeks.bill.none': 'kein Tag',
   'weeks.bill.wait': '…',
+  'weeks.bill.hours': 'Mit welchen Stunden gerechnet ist',
   'weeks.bill.yes': 'Fertig bis {day} bei Zusage bis {answer}.',
   'weeks.bill.yes.here': 'Fertig bis {day} bei Zusage bis {answer}; der Stoff ist im Haus.',
   'weeks.bill.yes.coming': 'Fertig bis {day} bei Zusage bis {answer}; der Stoff ist schon unterwegs.',

@@ -34,6 +34,8 @@ export const whatItCameTo: Translated<typeof english> = {
   'times.advice.nothing':
     'Für das Übergebene ist keine Zeit eingetragen. Sind die Zeiten der Schritte eingetragen, steht hier, was zu ändern ist.',
   'times.advice.little': 'Ein Stück sagt wenig: Mit jedem weiteren wird es sicherer.',
+  'times.owed': 'Noch nicht bezahlt',
+  'times.owed.about': '{owed} von diesen Preisen; oben ist es gezählt, als wäre es gekommen.',
   'times.table.on': 'Auf dem Tisch',
   'times.table.about':
     '{time} in dieser Zeit für Arbeit eingetragen, die noch nicht übergeben ist. Im Verdienst zählt das nicht.',

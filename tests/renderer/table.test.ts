@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { hasBrowser, openPlanner, usingBrowser, withoutBrowser } from '../support/browser.ts'
 import { axeFaults, tooLow, tooWide } from '../support/screen-checks.ts'
 import { scratch } from '../support/store.ts'
-import { openUncut } from '../support/uncut.ts'
+import { openUncut, toTheUncut } from '../support/uncut.ts'
 import { granted } from '../support/undertunic.ts'
 
 type Sizes = { pieces: { cutSize: { width: number; height: number } }[] }
@@ -12,8 +12,8 @@ const heading = (page: Page, name: string | RegExp) => page.getByRole('heading',
 const centimetres = (mm: number) => String(Math.round(mm) / 10)
 
 async function toTheTable(page: Page): Promise<void> {
-  await page.getByRole('link', { name: 'Today', exact: true }).click()
-  await page.getByRole('link', { name: /^At the cutting table: gored undertunic for Ása Holt$/ }).click()
+  await toTheUncut(page)
+  await page.getByRole('link', { name: /^At the cutting table: gored undertunic for Ása Holt$/i }).click()
   await page.locator('.table-station').waitFor()
 }
 

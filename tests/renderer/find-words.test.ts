@@ -5,7 +5,7 @@ import { matched } from '../../renderer/find/matching.ts'
 
 const PLACES = {
   account: ['times.accounts.title', 'find.also.accounts'],
-  people: ['guiding.find.people', 'guiding.find.people.also'],
+  daysOff: ['guiding.find.daysOff', 'guiding.find.daysOff.also'],
   margin: ['guiding.find.clothMargin', 'guiding.find.clothMargin.also'],
 } as const
 
@@ -14,7 +14,7 @@ const asked = (catalogue: Record<string, string>, place: keyof typeof PLACES, te
 
 test.each([
   ['account', ['earned', 'profit', 'worth', 'worth it', 'income']],
-  ['people', ['holidays', 'holiday', 'days off', 'vacation']],
+  ['daysOff', ['holidays', 'holiday', 'days off', 'vacation']],
   ['margin', ['margin for cloth', 'cloth margin', 'buying margin']],
 ] as const)('in English the place of %s is found by every word one would think of', (place, texts) => {
   for (const text of texts) expect(asked(english, place, text).rest, text).toBe('')
@@ -22,7 +22,7 @@ test.each([
 
 test.each([
   ['account', ['verdienst', 'verdient', 'gewinn', 'gelohnt', 'lohnt']],
-  ['people', ['urlaub', 'ferien', 'freie tage']],
+  ['daysOff', ['urlaub', 'ferien', 'freie tage']],
   ['margin', ['stoffzuschlag', 'zuschlag für stoff', 'marge für stoff']],
 ] as const)('and in German that of %s', (place, texts) => {
   for (const text of texts) expect(asked(german, place, text).rest, text).toBe('')

@@ -69,6 +69,10 @@ function Advised({ one }: { one: Advice }) {
 
 const HEADS = ['asked', 'reckoned', 'floor', 'hoursQuoted', 'hoursActual'] as const
 
+/** What was reckoned gives way in the narrowest window: the commission's own account has it. */
+const classOf = (head: (typeof HEADS)[number]) =>
+  head === 'reckoned' || head === 'hoursQuoted' ? 'amount not-narrow' : 'amount'
+
 /** The worst paid, each with its figures in a line and the reasons beneath. */
 function BadlyPaid({ all: { badlyPaid, targetPerHour } }: { all: All }) {
   const tell = useTell()
@@ -80,7 +84,7 @@ function BadlyPaid({ all: { badlyPaid, targetPerHour } }: { all: All }) {
           <tr>
             <th scope="col">{tell('times.bad.title')}</th>
             {HEADS.map((head) => (
-              <th key={head} scope="col" className="amount">
+              <th key={head} scope="col" className={classOf(head)}>
                 {tell(`times.bad.${head}`)}
               </th>
             ))}
@@ -113,13 +117,13 @@ function Figures({ one, target }: { one: Bad; target: number }) {
   const { reader } = useHouse()
   const forWhom = useForWhom()
   const { asked, minutes } = one
-  const figures = [
-    printMoney(asked.net, reader.locale),
-    printMoney(asked.reckoned, reader.locale),
-    asked.floor === null ? '–' : printMoney(asked.floor, reader.locale),
-    printMinutes(minutes.quoted),
-    printMinutes(minutes.actual),
-  ]
+  const figures = {
+    asked: printMoney(asked.net, reader.locale),
+    reckoned: printMoney(asked.reckoned, reader.locale),
+    floor: asked.floor === null ? '–' : printMoney(asked.floor, reader.locale),
+    hoursQuoted: printMinutes(minutes.quoted),
+    hoursActual: printMinutes(minutes.actual),
+  }
   return (
     <tr className="explained">
       <th scope="row">
@@ -128,9 +132,9 @@ function Figures({ one, target }: { one: Bad; target: number }) {
         </a>{' '}
         <span className="aside">{forWhom(one.garments, one.customer)}</span>
       </th>
-      {figures.map((figure, i) => (
-        <td key={HEADS[i]} className="amount">
-          {figure}
+      {HEADS.map((head) => (
+        <td key={head} className={classOf(head)}>
+          {figures[head]}
         </td>
       ))}
       <Earned earned={one.earned} target={target} />

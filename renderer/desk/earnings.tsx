@@ -1,5 +1,5 @@
 import { Button as AriaButton } from 'react-aria-components'
-import { subtractMoney } from '../../core/words/money.ts'
+import { addMoney, subtractMoney } from '../../core/words/money.ts'
 import { amountText } from '../parts/amount.ts'
 import { TextField } from '../parts/field.tsx'
 import { useHouse, useTell } from '../workroom.tsx'
@@ -23,6 +23,9 @@ export function Earnings({ estimate: { price: reckoned }, price, onPrice, wrong 
   if (earning === undefined) return null
   const { under, floor, hours, targetPerHour: target } = earning
   const below = net.minor < floor.minor
+  const costs = addMoney(materials, overhead)
+  const kept = subtractMoney(net, costs)
+  const time = { minutes: hours.mean }
   const odds = under < SURE ? 'never' : under > 1 - SURE ? 'always' : 'odds'
   return (
     <div className="earnings">
@@ -34,11 +37,10 @@ export function Earnings({ estimate: { price: reckoned }, price, onPrice, wrong 
         wrong={wrong}
       />
       <p className={below ? 'earned below' : 'earned'}>
-        {tell('selling.earned', {
-          ...{ price: net, earned: earnedPerHour, time: { minutes: hours.mean } },
-          kept: subtractMoney(subtractMoney(net, materials), overhead),
-        })}{' '}
-        {tell(`selling.under.${odds}`, { odds: Math.round(100 * under), target })}{' '}
+        {kept.minor < 0
+          ? tell('selling.lost', { price: net, time, lacking: subtractMoney(costs, net) })
+          : tell('selling.earned', { price: net, time, kept, earned: earnedPerHour })}{' '}
+        {kept.minor < 0 ? '' : tell(`selling.under.${odds}`, { odds: Math.round(100 * under), target })}{' '}
         {tell('selling.floor', { floor, target })}{' '}
         {below ? (
           <AriaButton className="log-time" onPress={() => onPrice(amountText(floor, reader.locale))}>

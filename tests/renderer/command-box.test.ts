@@ -39,7 +39,7 @@ describe.runIf(hasBrowser)(`the box in which one finds and does${withoutBrowser}
       ['holidays', 'Days off and holidays', 'daysOff'],
       ['days off', 'Days off and holidays', 'daysOff'],
       ['backup', 'Safekeeping: copies of the book', 'safekeeping'],
-      ['days off', 'Who works here, on which days, and days off', 'people'],
+      ['helper', 'Who works here, and on which days', 'people'],
       ['sample', 'Look round the sample, print “The first hour”', 'lookRound'],
     ] as const) {
       await type(word)

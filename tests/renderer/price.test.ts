@@ -23,7 +23,12 @@ describe.runIf(hasBrowser)(`a price at the quote desk${withoutBrowser}`, () => {
     expect(await says.getAttribute('class')).toBe('earned')
     await page.getByLabel('Your price before tax').fill('150')
     await page.locator('.earned.below').waitFor()
-    expect(await says.textContent()).toMatch(/^At £150\.00 an hour earns/)
+    const under =
+      /^£150\.00 does not pay for .*: £\d+\.\d\d are lacking, and .* earn nothing\. .*ask at least £\d+/
+    expect(await says.textContent()).toMatch(under)
+    await page.getByLabel('Your price before tax').fill('200')
+    await page.locator('.earned', { hasText: 'At £200.00 you keep £' }).waitFor()
+    expect(await says.getAttribute('class')).toBe('earned below')
     await page.getByLabel('Your price before tax').fill('a lot')
     await page.locator('.earnings [role="alert"], .refusal').first().waitFor()
     await page.getByLabel('Your price before tax').fill('')

@@ -16,6 +16,17 @@ export async function axeFaults(page: Page): Promise<string[]> {
 export const tooWide = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
 
+/** The innermost thing on a page that reaches past the right edge of its window, with its first words. */
+const sticksOut = (page: Page): Promise<string> =>
+  page.evaluate(() => {
+    const last = [...document.querySelectorAll('body *')]
+      .filter((one) => one.getBoundingClientRect().right > innerWidth)
+      .at(-1)
+    return last === undefined
+      ? 'nothing that can be named'
+      : `${last.tagName.toLowerCase()} “${last.textContent?.slice(0, 40)}”`
+  })
+
 /** Controls on a page that are lower than so many px. */
 export const tooLow = (page: Page, controls: string, least: number) =>
   page.evaluate(
@@ -46,7 +57,8 @@ async function faultsOfScreen(page: Page, screen: string): Promise<string[]> {
   for (const width of WIDTHS) {
     await page.setViewportSize({ width, height: usual.height })
     const over = await tooWide(page)
-    if (over > 0) faults.push(`${screen} is ${over} wider than a window of ${width}`)
+    if (over > 0)
+      faults.push(`${screen} is ${over} wider than a window of ${width}: ${await sticksOut(page)}`)
     for (const { text, height } of await tooLow(page, TOUCHED, 43.9))
       faults.push(`${screen}, ${width} wide: “${text}” is ${height} high`)
   }

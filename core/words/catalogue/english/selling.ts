@@ -4,6 +4,8 @@ export const selling = {
   'selling.price.help': 'Empty: the price that is reckoned.',
   'selling.earned':
     'At {price} you keep {kept} for {time} of work, materials and workroom costs paid: {earned} an hour.',
+  'selling.lost':
+    '{price} does not pay for materials and workroom costs: {lacking} are lacking, and {time} of work earn nothing.',
   'selling.under.never': 'It is all but sure to be {target} or more.',
   'selling.under.odds':
     'If it takes longer than reckoned, an hour earns less: in {odds} of 100 such garments less than the {target} you mean to earn.',

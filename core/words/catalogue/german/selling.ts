@@ -7,6 +7,8 @@ export const selling: Translated<typeof english> = {
   'selling.price.help': 'Leer: der gerechnete Preis.',
   'selling.earned':
     'Bei {price} bleiben {kept} für {time} Arbeit, Material und Werkstattkosten bezahlt: {earned} die Stunde.',
+  'selling.lost':
+    '{price} decken Material und Werkstattkosten nicht: Es fehlen {lacking}, und {time} Arbeit bringen nichts ein.',
   'selling.under.never': 'Es sind so gut wie sicher {target} oder mehr.',
   'selling.under.odds':
     'Dauert es länger als gerechnet, bringt die Stunde weniger: bei {odds} von 100 solchen Stücken weniger als die gewollten {target}.',

@@ -1,7 +1,7 @@
-import { AxeBuilder } from '@axe-core/playwright'
 import type { Locator, Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
 import { hasBrowser, openPlanner, usingBrowser, withoutBrowser } from '../support/browser.ts'
+import { axeFaults } from '../support/screen-checks.ts'
 import { scratch } from '../support/store.ts'
 
 async function toTheDesk(page: Page): Promise<void> {
@@ -84,10 +84,7 @@ describe.runIf(hasBrowser)(`the lay on screen${withoutBrowser}`, () => {
     await page.getByRole('button', { name: 'Lay the rest around those held' }).waitFor()
     await expect.poll(() => sleeve.getAttribute('aria-label')).not.toBe(before)
     expect(await sleeve.getAttribute('aria-pressed')).toBe('true')
-    const { violations } = await new AxeBuilder({ page })
-      .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'])
-      .analyze()
-    expect(violations.map(({ id, nodes }) => `${id} at ${nodes[0]!.target}`)).toEqual([])
+    expect(await axeFaults(page)).toEqual([])
 
     // By keyboard alone: a step along the cloth, and back into the lay's own choice.
     const held = await sleeve.getAttribute('aria-label')

@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright'
 import { describe, expect, test } from 'vitest'
 import { hasBrowser, openPlanner, type Planner, usingBrowser, withoutBrowser } from '../support/browser.ts'
+import { axeFaults } from '../support/screen-checks.ts'
 import { scratch } from '../support/store.ts'
 import { openUncut, toTheCloths, toTheUncut } from '../support/uncut.ts'
 import { granted } from '../support/undertunic.ts'
@@ -73,10 +73,7 @@ describe.runIf(hasBrowser)(`lengths of cloth on screen${withoutBrowser}`, () => 
       const planner = await openPlanner(browser(), scratch(), options)
       const found: string[] = []
       await tour(planner, async (screen) => {
-        const { violations } = await new AxeBuilder({ page: planner.page })
-          .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'])
-          .analyze()
-        found.push(...violations.map(({ id, nodes }) => `${screen}: ${id} at ${nodes[0]!.target}`))
+        found.push(...(await axeFaults(planner.page)).map((fault) => `${screen}: ${fault}`))
         const wide = await planner.page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
         expect(wide, `${screen} is wider than the window`).toBeLessThanOrEqual(0)
         const low = await planner.page.evaluate(() =>

@@ -1,7 +1,7 @@
-import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
 import { hasBrowser, openPlanner, usingBrowser, withoutBrowser } from '../support/browser.ts'
+import { axeFaults } from '../support/screen-checks.ts'
 import { scratch } from '../support/store.ts'
 
 /** A woman's measures in inches, in the order of the form; her waist written as 20 ¾ where the tape said 30 ¾. */
@@ -72,10 +72,7 @@ describe.runIf(hasBrowser)(`measures on screen${withoutBrowser}`, () => {
     await expect
       .poll(() => page.getByLabel(/^neck girth/i).getAttribute('placeholder'))
       .toMatch(/^estimated .* in ± .* in$/)
-    const { violations } = await new AxeBuilder({ page })
-      .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'])
-      .analyze()
-    expect(violations.map(({ id, nodes }) => `${id} at ${nodes[0]!.target}`)).toEqual([])
+    expect(await axeFaults(page)).toEqual([])
     await page.getByRole('button', { name: 'Keep these measures' }).click()
 
     const set = page.locator('.sheet', { has: page.getByRole('heading', { name: /^Measures of/ }) })

@@ -1,7 +1,7 @@
-import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
 import { hasBrowser, openPlanner, usingBrowser, withoutBrowser } from '../support/browser.ts'
+import { axeFaults } from '../support/screen-checks.ts'
 import { scratch } from '../support/store.ts'
 
 const reckonedAnew = (page: Page) => page.locator('.desk-results[aria-busy="false"] .bill').waitFor()
@@ -45,8 +45,7 @@ describe.runIf(hasBrowser)(`a price at the quote desk${withoutBrowser}`, () => {
     const names = await page.locator('.ways th[scope="row"]').allTextContents()
     expect(names[0]).toContain('as it is set')
     expect(names.slice(1, 3)).toEqual(['sewn by hand throughout', 'sewn by machine throughout'])
-    const { violations } = await new AxeBuilder({ page }).include('.desk-results').analyze()
-    expect(violations.map(({ id, nodes }) => `${id} at ${nodes[0]!.target}`)).toEqual([])
+    expect(await axeFaults(page, '.desk-results')).toEqual([])
     await page.getByRole('checkbox', { name: 'offer it sewn by hand throughout' }).press('Space')
     await page.getByText('offered: 1').waitFor()
     await page.getByText('What is agreed besides').click()

@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright'
 import { describe, expect, test } from 'vitest'
 import { hasBrowser, openPlanner, usingBrowser, withoutBrowser } from '../support/browser.ts'
+import { axeFaults } from '../support/screen-checks.ts'
 import { scratch } from '../support/store.ts'
 import { openUncut, toTheCloths } from '../support/uncut.ts'
 import { granted } from '../support/undertunic.ts'
@@ -27,10 +27,7 @@ describe.runIf(hasBrowser)(`what is left, and what does not come, on screen${wit
     await shelf.getByText('washed', { exact: true }).waitFor()
     await shelf.getByRole('button', { name: /^Put it elsewhere/ }).click()
     await shelf.getByLabel('Place', { exact: true }).fill('the blue box')
-    const { violations } = await new AxeBuilder({ page })
-      .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'])
-      .analyze()
-    expect(violations.map(({ id, nodes }) => `${id} at ${nodes[0]!.target}`)).toEqual([])
+    expect(await axeFaults(page)).toEqual([])
     await shelf.getByRole('button', { name: 'Keep the place' }).click()
     await shelf.getByText('at the blue box · washed').waitFor()
     await shelf.getByRole('button', { name: /^Put it with the lengths: White linen/ }).click()

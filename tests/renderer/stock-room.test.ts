@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright'
 import { describe, expect, test } from 'vitest'
 import { hasBrowser, openPlanner, usingBrowser, withoutBrowser } from '../support/browser.ts'
+import { axeFaults } from '../support/screen-checks.ts'
 import { scratch } from '../support/store.ts'
 import { openUncut, toTheCloths } from '../support/uncut.ts'
 import { granted } from '../support/undertunic.ts'
@@ -79,10 +79,7 @@ describe.runIf(hasBrowser)(`the store room on screen${withoutBrowser}`, () => {
 
     await page.getByRole('button', { name: /^I have ordered it: .*White linen$/ }).click()
     expect(await linen.getByLabel('How much of it').inputValue()).toBe(toBuy)
-    const { violations } = await new AxeBuilder({ page })
-      .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'])
-      .analyze()
-    expect(violations.map(({ id, nodes }) => `${id} at ${nodes[0]!.target}`)).toEqual([])
+    expect(await axeFaults(page)).toEqual([])
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
       0,
     )

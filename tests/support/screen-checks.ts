@@ -1,15 +1,27 @@
-import { AxeBuilder } from '@axe-core/playwright'
+import axe from 'axe-core'
 import type { Browser, Page } from 'playwright-core'
 import { expect, test } from 'vitest'
 import { openPlanner, type Planner } from './browser.ts'
 import { scratch } from './store.ts'
 
-/** What axe-core finds wrong with a page by WCAG 2.2 AA, a line each. */
-export async function axeFaults(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'])
-    .analyze()
-  return violations.map(({ id, nodes }) => `${id} at ${nodes[0]!.target}`)
+const RULES = ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice']
+
+/**
+ * What axe-core finds wrong with a page by WCAG 2.2 AA, a line each. No page here has frames, so it runs in the page itself,
+ * which takes a sixth of the time of a runner that looks for them.
+ * @param within the part of the page that is looked over
+ */
+export async function axeFaults(page: Page, within = 'html'): Promise<string[]> {
+  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axe.source)
+  return page.evaluate(
+    async ([root, rules]) => {
+      const found = await (window as unknown as { axe: typeof axe }).axe.run(root, {
+        ...{ runOnly: [...rules], resultTypes: ['violations'] },
+      })
+      return found.violations.map(({ id, nodes }) => `${id} at ${nodes[0]!.target}`)
+    },
+    [within, RULES] as const,
+  )
 }
 
 /** By how much a page is wider than its window, px; nothing or less when it fits. */

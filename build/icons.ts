@@ -1,19 +1,18 @@
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join, resolve } from 'node:path'
-import { chromium } from 'playwright-core'
+import { launchChromium } from './chromium.ts'
 import { icnsOf, icoOf } from './icon-files.ts'
 
 /**
  * `npm run icons`: the pictures that systems show for the planner, made from `build/icon.svg`, into `build/icon/`,
  * and the mark of the page. Made once and kept with the sources, so that packaging needs no browser.
  */
-const CHROMIUM = process.env.ELLWAND_CHROMIUM ?? '/usr/bin/chromium'
 const SIZES = [16, 24, 32, 48, 64, 128, 256, 512, 1024]
 
 const folder = resolve(import.meta.dirname, 'icon')
 const source = resolve(import.meta.dirname, 'icon.svg')
 const drawing = readFileSync(source, 'utf8')
-const browser = await chromium.launch({ executablePath: CHROMIUM, args: ['--no-sandbox'] })
+const browser = await launchChromium()
 const pictures = new Map<number, Buffer>()
 try {
   const page = await browser.newPage()

@@ -2,11 +2,11 @@ import { mkdirSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
 import { parseArgs } from 'node:util'
-import { chromium } from 'playwright-core'
 import { serveLoopback } from '../electron/loopback.ts'
 import { startStore } from '../electron/store-host.ts'
 import { threadCode } from '../electron/thread-code.ts'
 import { buildScreen } from './bundles.ts'
+import { launchChromium } from './chromium.ts'
 
 /**
  * `npm run screenshots`: pictures of every screen of the sample workroom into a folder; the README shows some
@@ -35,10 +35,7 @@ const scratch = mkdtempSync(join(tmpdir(), 'ellwand-pictures-'))
 
 await buildScreen()
 const store = startStore(scratch, threadCode('store-thread'))
-const browser = await chromium.launch({
-  executablePath: process.env.ELLWAND_CHROMIUM ?? '/usr/bin/chromium',
-  args: ['--no-sandbox'],
-})
+const browser = await launchChromium()
 try {
   for (const shot of shots) await taken(shot)
 } finally {

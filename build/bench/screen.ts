@@ -1,15 +1,15 @@
-import { existsSync, mkdtempSync, rmSync } from 'node:fs'
+import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
-import { chromium, type Page } from 'playwright-core'
+import type { Page } from 'playwright-core'
 import { serveLoopback } from '../../electron/loopback.ts'
 import { startStore } from '../../electron/store-host.ts'
 import { threadCode } from '../../electron/thread-code.ts'
 import { buildScreen } from '../bundles.ts'
+import { hasChromium, launchChromium } from '../chromium.ts'
 import { quoteForNew, quoteForReturning } from './first-quotes.ts'
 import { runsOf, summedUp, type Timing } from './timing.ts'
 
-const CHROMIUM = process.env.ELLWAND_CHROMIUM ?? '/usr/bin/chromium'
 const TRIALS = runsOf(80)
 /** A search for a shorter lay is watched for this long, s. */
 const WATCHED = 8
@@ -55,13 +55,13 @@ async function typedWhileLooking(page: Page): Promise<{ inputs: number[]; shift:
  * between frames and the tasks that hold them up. Nothing where there is no Chromium.
  */
 export async function screenTimings(): Promise<Timing[]> {
-  if (!existsSync(CHROMIUM)) return []
+  if (!hasChromium) return []
   await buildScreen()
   const scratch = mkdtempSync(join(tmpdir(), 'ellwand-bench-'))
   const store = startStore(scratch, threadCode('store-thread'))
   await store.enter('sample')
   const server = await serveLoopback(store, resolve(import.meta.dirname, '../../dist/renderer'))
-  const browser = await chromium.launch({ executablePath: CHROMIUM, args: ['--no-sandbox'] })
+  const browser = await launchChromium()
   try {
     const page = await browser.newPage({ viewport: { width: 1280, height: 800 } })
     await page.goto(server.address)

@@ -1,13 +1,13 @@
 import { spawn } from 'node:child_process'
-import { existsSync, mkdtempSync, rmSync } from 'node:fs'
+import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
-import { type Browser, chromium, type Page } from 'playwright-core'
+import type { Browser, Page } from 'playwright-core'
 import { buildScreen, buildShell } from '../bundles.ts'
+import { hasChromium, launchChromium } from '../chromium.ts'
 import { fillStore, type Made } from './scale.ts'
 import { runsOf, summedUp, type Timing } from './timing.ts'
 
-const CHROMIUM = process.env.ELLWAND_CHROMIUM ?? '/usr/bin/chromium'
 const STARTS = runsOf(8)
 const root = resolve(import.meta.dirname, '../..')
 
@@ -156,12 +156,12 @@ async function withYears<T>(
   work: (folder: string, browser: Browser, made: Made) => Promise<T>,
   otherwise: T,
 ): Promise<T> {
-  if (!existsSync(CHROMIUM)) return otherwise
+  if (!hasChromium) return otherwise
   await buildScreen()
   await buildShell()
   const folder = mkdtempSync(join(tmpdir(), 'ellwand-start-'))
   const made = await fillStore(join(folder, 'workroom.ellwand'))
-  const browser = await chromium.launch({ executablePath: CHROMIUM, args: ['--no-sandbox'] })
+  const browser = await launchChromium()
   try {
     return await work(folder, browser, made)
   } finally {

@@ -1,21 +1,13 @@
-import { existsSync } from 'node:fs'
 import { resolve } from 'node:path'
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core'
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
 import { afterAll, beforeAll } from 'vitest'
+import { hasChromium, launchChromium } from '../../build/chromium.ts'
 import { type Loopback, serveLoopback } from '../../electron/loopback.ts'
 import { type StoreHost, startStore } from '../../electron/store-host.ts'
 import { threadCode } from '../../electron/thread-code.ts'
 
-const CANDIDATES = [
-  process.env.ELLWAND_CHROMIUM,
-  '/usr/bin/chromium',
-  '/usr/bin/chromium-browser',
-  '/usr/bin/google-chrome',
-]
-const found = CANDIDATES.find((path): path is string => path !== undefined && existsSync(path))
-
 /** Whether the screens can be tried here. Where the check demands it, a missing browser is an error. */
-export const hasBrowser = found !== undefined
+export const hasBrowser = hasChromium
 if (!hasBrowser && process.env.ELLWAND_BROWSER === 'required') {
   throw new Error('Chromium is needed for the browser tests, and none was found.')
 }
@@ -28,7 +20,7 @@ export const screenFolder = resolve(root, 'dist/renderer')
 export function usingBrowser(): () => Browser {
   let browser: Browser
   beforeAll(async () => {
-    browser = await chromium.launch({ executablePath: found!, args: ['--no-sandbox'] })
+    browser = await launchChromium()
   })
   afterAll(async () => {
     await browser?.close()

@@ -1,9 +1,10 @@
-import { resolve } from 'node:path'
+import { cpSync } from 'node:fs'
+import { join, resolve } from 'node:path'
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
 import { afterAll, beforeAll } from 'vitest'
 import { hasChromium, launchChromium } from '../../build/chromium.ts'
 import { type Loopback, serveLoopback } from '../../electron/loopback.ts'
-import { type StoreHost, startStore } from '../../electron/store-host.ts'
+import { STORE_FILES, type StoreHost, startStore } from '../../electron/store-host.ts'
 import { threadCode } from '../../electron/thread-code.ts'
 
 /** Whether the screens can be tried here. Where the check demands it, a missing browser is an error. */
@@ -43,6 +44,8 @@ type Opened = BrowserContextOptions & {
   at?: string
 }
 
+/** The book of the sample is made once for all tests that open it today. */
+const SAMPLE = STORE_FILES.sample
 const THREAD = threadCode('store-thread')
 const DATED = new URL('./dated-thread.ts', import.meta.url)
 
@@ -53,6 +56,7 @@ export async function openPlanner(
   { at, thread = at === undefined ? THREAD : DATED, ...options }: Opened = {},
 ): Promise<Planner> {
   if (at !== undefined) process.env.TEST_NOW = at
+  else cpSync(join(process.env.TEST_SAMPLE!, SAMPLE), join(folder, SAMPLE), { force: false })
   const store = startStore(folder, thread)
   const entered = await store.enter('own')
   if (!entered.ok) throw new Error(entered.error.message)

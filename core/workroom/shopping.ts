@@ -126,6 +126,19 @@ function listFor(context: Context) {
   return { list, commissions, garments, cloths, things, lengths }
 }
 
+/** By which day the cloth of garments is to be ordered, garment by garment; a garment that lacks none is not in it. */
+export function clothOrderDays(context: Context): Map<string, string | null> {
+  const { list } = listFor(context)
+  // The list is by day: what is met first presses most.
+  return new Map(
+    list.suppliers
+      .flatMap(({ items }) => items)
+      .filter(({ article }) => article.kind === 'cloth')
+      .flatMap(({ orderBy, garments }) => garments.map(({ garmentId }) => [garmentId, orderBy] as const))
+      .reverse(),
+  )
+}
+
 /** The list with the names a maker knows things by. */
 function shownFor(context: Context) {
   const { list, commissions, garments, cloths, things, lengths } = listFor(context)

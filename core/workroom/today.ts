@@ -11,6 +11,7 @@ import { planFor } from './calendar.ts'
 import { atAGlance } from './commissions.ts'
 import { type Context, request } from './request.ts'
 import { today } from './settings.ts'
+import { clothOrderDays } from './shopping.ts'
 import { told } from './timers.ts'
 import { whomToRing } from './whom-to-ring.ts'
 
@@ -72,7 +73,7 @@ function nextSteps(plan: ReturnType<typeof planFor>, context: Context) {
     ]),
   )
   const takesUp = ({ id, first }: { id: string; first: string | null }) => first !== null || now.has(id)
-  return atAGlance(openCommissions(context.store.db), context)
+  const steps = atAGlance(openCommissions(context.store.db), context)
     .flatMap(({ id, number, customer, garments }) =>
       garments.flatMap(({ id: garmentId, title, wearer, next, waits }) => {
         if (next === null) return []
@@ -91,7 +92,15 @@ function nextSteps(plan: ReturnType<typeof planFor>, context: Context) {
         urgency.get(a.commissionId)!.localeCompare(urgency.get(b.commissionId)!),
     )
     .slice(0, NEXT)
+  // The list is long work, and on most days nothing is to be ordered.
+  const orders = steps.some(toOrder) ? clothOrderDays(context) : undefined
+  return steps.map((step) => ({
+    ...step,
+    orderBy: toOrder(step) ? (orders?.get(step.garmentId) ?? null) : null,
+  }))
 }
+
+const toOrder = ({ first }: { first: string | null }): boolean => first === 'waits.toBuy'
 
 /** Whether nothing can be done for a step but wait. */
 const stands = ({ first, waits }: { first: string | null; waits: readonly Phrase[] }): boolean =>

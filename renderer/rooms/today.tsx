@@ -36,7 +36,7 @@ export function Today() {
         </>
       ) : (
         <>
-          <NextSteps steps={value.next} />
+          <NextSteps steps={value.next} day={value.day} />
           <Late late={value.late} />
         </>
       )}

@@ -20,7 +20,7 @@ const WHERE: Record<NonNullable<Next['first']>, (step: Next) => string> = {
 }
 
 /** The steps to take up now, the most pressing first, each with its timer. */
-export function NextSteps({ steps }: { steps: readonly Next[] }) {
+export function NextSteps({ steps, day }: { steps: readonly Next[]; day: string }) {
   const { reader } = useHouse()
   const tell = useTell()
   const forWhom = useForWhom()
@@ -49,6 +49,13 @@ export function NextSteps({ steps }: { steps: readonly Next[] }) {
                   {step.waits.length === 0 ? null : (
                     <span className="quiet">
                       {tell('waits.first', { what: step.waits.map((one) => say(one, reader)).join('; ') })}
+                    </span>
+                  )}
+                  {step.orderBy === null ? null : (
+                    <span className={step.orderBy < day ? 'under' : 'quiet'}>
+                      {tell(step.orderBy < day ? 'shopping.orderNow' : 'shopping.orderBy', {
+                        day: { date: step.orderBy },
+                      })}
                     </span>
                   )}
                 </p>

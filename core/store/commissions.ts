@@ -1,7 +1,16 @@
 import { and, asc, count, desc, eq, gt, gte, inArray, isNull, lt, sql } from 'drizzle-orm'
 import { found, refuseStale } from './found.ts'
 import type { Db } from './open.ts'
-import { commission, garment, garmentActual, payment, step, timeEntryStep, timer } from './schema.ts'
+import {
+  commission,
+  garment,
+  garmentActual,
+  payment,
+  quoteGarment,
+  step,
+  timeEntryStep,
+  timer,
+} from './schema.ts'
 
 /**
  * Commissions, their garments, the steps of those, and what each really took (lengths mm, thread m; null is not known).
@@ -160,6 +169,23 @@ export const firstCuts = (db: Db, commissionIds: readonly string[]): Map<string,
       .groupBy(garment.commissionId)
       .all()
       .flatMap(({ id, at }) => (at === null ? [] : [[id, at] as const])),
+  )
+
+/** By wearer, how many garments were handed over, and on which day the last was. */
+export const deliveredTo = (db: Db): Map<string, { garments: number; last: string }> =>
+  new Map(
+    db
+      .select({
+        ...{ wearerId: quoteGarment.wearerId, garments: count() },
+        last: sql<string>`max(${commission.deliveredDay})`,
+      })
+      .from(garment)
+      .innerJoin(quoteGarment, eq(quoteGarment.id, garment.quoteGarmentId))
+      .innerJoin(commission, eq(commission.id, garment.commissionId))
+      .where(and(eq(commission.state, 'delivered'), isNull(garment.droppedAt)))
+      .groupBy(quoteGarment.wearerId)
+      .all()
+      .map(({ wearerId, ...had }) => [wearerId, had]),
   )
 
 /** Steps that are still to be done, in order. */

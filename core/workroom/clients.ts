@@ -2,7 +2,7 @@ import { z } from 'zod'
 import { removeAttachment } from '../store/attachments.ts'
 import { changesOf } from '../store/changes.ts'
 import { getClient, insertClient, listClients, updateClient } from '../store/clients.ts'
-import { commissionOfQuote, openCommissions } from '../store/commissions.ts'
+import { commissionOfQuote, deliveredTo, openCommissions } from '../store/commissions.ts'
 import { isNamed } from '../store/documents.ts'
 import { forgetClient, quotesWith } from '../store/forget.ts'
 import { lastMeasured, measurementSetsOf, retiredSetsOf } from '../store/measurement-sets.ts'
@@ -110,16 +110,18 @@ export const clientRequests = [
     name: 'clients.list',
     kind: 'query',
     about:
-      'Everyone in the book, by name, with the day she was measured last and how much of her work is open.',
+      'Everyone in the book, by name, with the day she was measured last, how much of her work is open, and what she had made.',
     input: z.strictObject({}),
     run: (_, { store: { db } }) => {
       const measured = lastMeasured(db)
       const open = Map.groupBy(openCommissions(db), ({ customerId }) => customerId)
+      const had = deliveredTo(db)
       return {
         clients: listClients(db).map((row) => ({
           ...row,
           measured: measured.get(row.id) ?? null,
           open: open.get(row.id)?.length ?? 0,
+          had: had.get(row.id) ?? null,
         })),
       }
     },

@@ -56,7 +56,8 @@ export function Results(props: Props) {
             />
             <Figure
               name={tell('screen.bill.thread')}
-              value={`${Math.ceil(estimate.sewing.threads.reduce((sum, { metres }) => sum + metres, 0))} m`}
+              // Each kind rounded up, as the lines of the price are, so that these come to this.
+              value={`${estimate.sewing.threads.reduce((sum, { metres }) => sum + Math.ceil(metres), 0)} m`}
             />
             <div className="bill-do">{children}</div>
           </div>

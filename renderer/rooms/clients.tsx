@@ -24,12 +24,19 @@ export function Clients() {
       forgetEmail()
       goTo('clients', client.id)
     })
-  const standing = ({ measured, open }: Client) =>
+  const standing = ({ measured, open, had }: Client) =>
     [
       measured === null
         ? tell('client.unmeasured')
         : tell('client.measured', { day: printDayShort(measured, reader.locale) }),
       ...(open === 0 ? [] : [tell(open === 1 ? 'client.open.one' : 'client.open', { count: open })]),
+      ...(had === null
+        ? []
+        : [
+            tell(had.garments === 1 ? 'client.had.one' : 'client.had', {
+              ...{ count: had.garments, day: printDayShort(had.last, reader.locale) },
+            }),
+          ]),
     ].join(' · ')
   return (
     <div className="stack">

@@ -15,6 +15,8 @@ export const client = {
   'client.measured': 'measured {day}',
   'client.open.one': 'a commission in work',
   'client.open': '{count} commissions in work',
+  'client.had.one': 'one garment delivered {day}',
+  'client.had': '{count} garments, the last delivered {day}',
   'client.takenBy': 'Taken by {by}',
   'client.over': 'measured over: {over}',
   'client.onlyNeeded': 'Only what a tunic needs',

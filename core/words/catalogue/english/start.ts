@@ -21,7 +21,7 @@ export const start = {
   'start.step.cloth.how': 'Cloth, A cloth to buy: its width as sold and the price of a metre.',
   'start.step.rates': 'What an hour must earn',
   'start.step.rates.how':
-    'Workroom, What your work costs. Until you set your own, prices are made of starting figures.',
+    'Workroom, What your work costs: your rates, and the hours you work in a week, by which days are promised. Until you set your own, prices and days are made of starting figures.',
   'start.step.quote': 'Quote a garment',
   'start.step.quote.how':
     'Quote desk: for whom, which garment, from which cloth. Price, cloth, hours and the day it can be promised stand at the right; Save as a quote, and print it.',

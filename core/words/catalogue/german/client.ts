@@ -19,6 +19,8 @@ export const client: Translated<typeof english> = {
   'client.measured': 'gemessen {day}',
   'client.open.one': 'ein Auftrag in Arbeit',
   'client.open': '{count} Aufträge in Arbeit',
+  'client.had.one': 'ein Stück, übergeben {day}',
+  'client.had': '{count} Stücke, das letzte übergeben {day}',
   'client.takenBy': 'Gemessen von: {by}',
   'client.over': 'gemessen über: {over}',
   'client.onlyNeeded': 'Nur was eine Tunika braucht',

@@ -24,7 +24,7 @@ export const start: Translated<typeof english> = {
   'start.step.cloth.how': 'Stoffe: die Breite, wie er verkauft wird, und der Preis eines Meters.',
   'start.step.rates': 'Was eine Stunde bringen soll',
   'start.step.rates.how':
-    'Werkstatt, Was die Arbeit kostet. Bis eigene Sätze dort stehen, entstehen Preise aus Anfangswerten.',
+    'Werkstatt, Was die Arbeit kostet: die Sätze, und die Wochenstunden, aus denen Liefertage entstehen. Bis eigene dort stehen, entstehen Preise und Tage aus Anfangswerten.',
   'start.step.quote': 'Ein Stück anbieten',
   'start.step.quote.how':
     'Angebotstisch: für wen, welches Stück, aus welchem Stoff. Rechts stehen Preis, Stoff, Stunden und der Tag, der sich versprechen lässt; Als Angebot speichern und drucken.',

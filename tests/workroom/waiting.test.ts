@@ -93,12 +93,15 @@ describe('the list of commissions', () => {
     const room = await agreedWork()
     const late = await room.accepted({ dueDay: '2026-03-20' })
     await paid(room, late.id)
-    type Next = { commissionId: string; first: string | null; waits: Wait[] }
+    type Next = { commissionId: string; first: string | null; waits: Wait[]; orderBy: string | null }
     const next = async () => (await room.done<{ next: Next[] }>('today.show')).next
     expect((await next()).map(({ first }) => first)).toEqual(['waits.toBuy'])
+    type List = { suppliers: { items: { orderBy: string }[] }[] }
+    const { suppliers } = await room.done<List>('shopping.list')
+    expect((await next())[0]!.orderBy).toBe(suppliers[0]!.items[0]!.orderBy)
     await room.done('shopping.order', { clothId: room.cloth.id })
-    expect((await next()).map(({ first, waits }) => [first, waits[0]!.code])).toEqual([
-      [null, 'waits.coming'],
+    expect((await next()).map(({ first, waits, orderBy }) => [first, waits[0]!.code, orderBy])).toEqual([
+      [null, 'waits.coming', null],
     ])
     // A second one, due later, whose cloth lies here: there is something to do for it today.
     await room.done('stock.add', { clothId: room.cloth.id, length: '5 m' })

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { daysOf, daysOfMonth, PERIODS } from '../../core/words/period.ts'
 import { agreedWork } from '../support/agreed-work.ts'
+import { WOMAN } from '../support/bodies.ts'
 import { chance } from '../support/chance.ts'
 
 type Sum = { minor: number }
@@ -59,6 +60,28 @@ describe('what delivered work came to', () => {
     const left = new Map((await owed()).map(({ id, amount }) => [id, amount.minor]))
     expect(left.size).toBe(days.length - 1)
     expect(left.get(two!.id)).toBe(two!.amount.minor - 1234)
+  })
+
+  test('stands in the list of clients as the garments that each had', async () => {
+    const room = await agreedWork()
+    const { client: other } = await room.done<{ client: { id: string } }>('client.add', { name: 'Bea' })
+    const { measurementSet } = await room.done<{ measurementSet: { id: string } }>('measurementSet.add', {
+      ...{ clientId: other.id, measures: WOMAN },
+    })
+    type Had = { clients: { name: string; had: { garments: number; last: string } | null }[] }
+    const had = async () => (await room.done<Had>('clients.list')).clients.map(({ had }) => had)
+    const first = await room.accepted({}, [{ ...room.line, quantity: 2 }])
+    const { id, revision } = await room.accepted({}, [
+      { ...room.line, wearerId: other.id, measurementSetId: measurementSet.id },
+    ])
+    expect(await had()).toEqual([null, null])
+    await room.done('commission.deliver', { id, revision, day: '2026-04-02' })
+    expect(await had()).toEqual([null, { garments: 1, last: '2026-04-02' }])
+    await room.done('commission.deliver', { id: first.id, revision: first.revision, day: '2026-03-30' })
+    expect(await had()).toEqual([
+      { garments: 2, last: '2026-03-30' },
+      { garments: 1, last: '2026-04-02' },
+    ])
   })
 
   test('of any time is the sum of what was delivered in it, month by month as well', async () => {

@@ -8,12 +8,14 @@ import { forgetClient, quotesWith } from '../store/forget.ts'
 import { lastMeasured, measurementSetsOf, retiredSetsOf } from '../store/measurement-sets.ts'
 import type { Db } from '../store/open.ts'
 import { getQuote, quotesFor } from '../store/quotes.ts'
+import { byName } from '../words/by-name.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal } from '../words/refusal.ts'
 import { findableClient } from './finding.ts'
 import { recorded } from './history.ts'
 import * as inputs from './inputs.ts'
 import { request } from './request.ts'
+import { settingsOf } from './settings.ts'
 
 /** A client's sets, oldest first, each with whether it was put aside. */
 function setsOf(db: Db, id: string) {
@@ -112,12 +114,13 @@ export const clientRequests = [
     about:
       'Everyone in the book, by name, with the day she was measured last, how much of her work is open, and what she had made.',
     input: z.strictObject({}),
-    run: (_, { store: { db } }) => {
+    run: (_, context) => {
+      const { db } = context.store
       const measured = lastMeasured(db)
       const open = Map.groupBy(openCommissions(db), ({ customerId }) => customerId)
       const had = deliveredTo(db)
       return {
-        clients: listClients(db).map((row) => ({
+        clients: byName(listClients(db), settingsOf(context).letterhead.locale).map((row) => ({
           ...row,
           measured: measured.get(row.id) ?? null,
           open: open.get(row.id)?.length ?? 0,

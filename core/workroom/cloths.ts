@@ -3,6 +3,7 @@ import { usableWidth } from '../lay/cloth.ts'
 import type { WorkroomSettings } from '../quote/settings.ts'
 import type { QuotedCloth } from '../quote/types.ts'
 import { type ClothRow, getCloth, insertCloth, listCloths, updateCloth } from '../store/cloths.ts'
+import { byName } from '../words/by-name.ts'
 import { readLength } from '../words/length.ts'
 import { phrase } from '../words/phrase.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
@@ -135,6 +136,8 @@ export const clothRequests = [
     kind: 'query',
     about: 'Every cloth, by name.',
     input: z.strictObject({}),
-    run: (_, { store }) => ({ cloths: listCloths(store.db) }),
+    run: (_, context) => ({
+      cloths: byName(listCloths(context.store.db), settingsOf(context).letterhead.locale),
+    }),
   }),
 ]

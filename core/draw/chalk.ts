@@ -1,6 +1,21 @@
 import { pathBox } from '../geometry/segment.ts'
 import type { Path, Point } from '../geometry/types.ts'
+import { printLengthBare } from '../words/length.ts'
+import type { Reader } from '../words/say.ts'
+import type { WorkroomUnit } from '../words/units.ts'
 import { corners } from './placed.ts'
+
+/**
+ * How chalk figures are written for a reader: the unit, and a figure of whole mm in it. It is the bench's unit, but for inches,
+ * whose eighths cannot say whole millimetres.
+ */
+export function chalkWriting({ unit, locale }: Pick<Reader, 'unit' | 'locale'>): {
+  unit: WorkroomUnit
+  figure: (mm: number) => string
+} {
+  const written = unit === 'in' ? 'mm' : unit
+  return { unit: written, figure: (mm) => printLengthBare(Math.round(mm), written, locale) }
+}
 
 /** A corner where it is and as it is chalked, in whole mm from the near selvedge and from the cut end. */
 export type ChalkedCorner = { at: Point; fromSelvedge: number; fromCutEnd: number }

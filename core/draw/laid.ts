@@ -74,3 +74,12 @@ export function laidCopies(lay: LaidOut, pieces: readonly LaidPiece[]): LaidCopy
   )
   return copies.map((copy, i) => ({ ...copy, number: i + 1, corners: corners[i]! }))
 }
+
+/** A lay that leaves less of the width than this is said to take all of it, mm: cloth is not equally wide all along (common practice). */
+const SPARE = 10
+
+/** What a lay takes of the width where it takes all but a little of it, mm; undefined where the cloth may be narrower. */
+export function takenWidth(lay: LaidOut, pieces: readonly LaidPiece[]): number | undefined {
+  const taken = Math.max(0, ...laidCopies(lay, pieces).map(({ box }) => box.x + box.width))
+  return taken > lay.usableWidth - SPARE ? taken : undefined
+}

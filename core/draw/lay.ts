@@ -3,6 +3,7 @@ import type { Path, Point, Rectangle } from '../geometry/types.ts'
 import { printLengthBare } from '../words/length.ts'
 import { type PhraseCode, phrase } from '../words/phrase.ts'
 import { type Reader, say } from '../words/say.ts'
+import { chalkWriting } from './chalk.ts'
 import { dimension, doubleArrow } from './dimension.ts'
 import type { DrawItem, Drawing, Lettering } from './drawing.ts'
 import { guessedWidth } from './ink.ts'
@@ -20,7 +21,7 @@ const TENTH = 0.1
 /**
  * The cloth to scale, its length from left to right: the cut end at the left, the near selvedge below.
  * Every copy lies in its place with its number in the order of cutting and its name; at its corners, where
- * there is room, stand their distances in mm from the near selvedge and from the cut end.
+ * there is room, stand their distances from the near selvedge and from the cut end.
  *
  * World mm: x from the cut end, y from the near selvedge. Seen so, the cloth lies wrong side up: lay
  * coordinates are those of its right side.
@@ -36,7 +37,7 @@ export function drawLay({ lay, pieces, window }: DrawnLay, reader: Reader, scale
     ...handled(lay, from, to),
     ...flawed(lay, from, to),
     ...frame(lay, from, to, scale),
-    ...ruler(from, to, scale),
+    ...ruler(from, to, chalkWriting(reader).figure, scale),
     ...dimension(
       { x: from, y: lay.usableWidth },
       { x: from, y: 0 },
@@ -142,8 +143,8 @@ function flawed({ flaws = [], usableWidth }: LaidOut, from: number, to: number):
 const TICK = 100
 const FIGURE = 500
 
-/** Ticks under the near selvedge, with their distance from the cut end in mm. */
-function ruler(from: number, to: number, scale: number): DrawItem[] {
+/** Ticks under the near selvedge, with their distance from the cut end. */
+function ruler(from: number, to: number, figure: (mm: number) => string, scale: number): DrawItem[] {
   const first = Math.ceil(from / TICK)
   const ticks = Array.from(
     { length: Math.max(0, Math.floor(to / TICK) - first + 1) },
@@ -162,7 +163,7 @@ function ruler(from: number, to: number, scale: number): DrawItem[] {
         (x): Lettering => ({
           kind: 'lettering',
           at: { x, y: -5.4 / scale },
-          text: String(x),
+          text: figure(x),
           anchor: 'middle',
           angle: 0,
           size: 'note',
@@ -256,8 +257,9 @@ function words(
   const small = [word(number, 'note'), word(number, 'note', 90)]
   const name = within ?? rim.write([...names, ...small], scale) ?? word(number, 'note')
   if (within === undefined) room.take(name, scale)
+  const { figure: chalk } = chalkWriting(reader)
   const figures = copy.corners.flatMap(({ at, fromSelvedge, fromCutEnd }) => {
-    const figure = word(`${fromSelvedge} / ${fromCutEnd}`, 'note')
+    const figure = word(`${chalk(fromSelvedge)} / ${chalk(fromCutEnd)}`, 'note')
     const places = INSETS.flatMap(([x, y]) =>
       QUARTERS.map(
         ([right, up]): Lettering => ({

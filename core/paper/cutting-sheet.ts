@@ -1,5 +1,6 @@
 import type { Piece } from '../draft/types.ts'
-import { type LaidCopy, laidCopies } from '../draw/laid.ts'
+import { chalkWriting } from '../draw/chalk.ts'
+import { type LaidCopy, type LaidPiece, laidCopies, takenWidth } from '../draw/laid.ts'
 import { drawLay } from '../draw/lay.ts'
 import { samePoint } from '../geometry/point.ts'
 import { arcRadius, pointAt } from '../geometry/segment.ts'
@@ -44,7 +45,7 @@ export function cuttingSheet(sheet: GarmentSheet): PaperDocument {
   const { paper } = snapshot.letterhead
   const blocks: Block[] = [
     ...garmentHead(tell, tell('paper.cutting.title'), sheet),
-    before(tell, lay, line.cloth.rightSide),
+    before(lay, shared === undefined ? pieces : sharedPieces(beside), line.cloth.rightSide, reader),
     ...clothBlocks(sheet, reader),
     { kind: 'space', height: 3 },
     cautions(tell),
@@ -75,6 +76,7 @@ function layBlocks(
   const tell = tellerOf(reader)
   if (lay.placements.length === 0) return [{ kind: 'paragraph', words: tell('paper.cutting.nothing') }]
   const { scale, windows } = stretches(lay, letterhead.paper)
+  const { unit } = chalkWriting(reader)
   const heading = (words: string): Block => ({ kind: 'heading', level: 2, words })
   return [
     heading(title),
@@ -85,6 +87,7 @@ function layBlocks(
         length: { mm: lay.length },
         width: { mm: lay.usableWidth },
         used: percent(lay.used, reader),
+        unit,
       }),
       look: 'note',
       keepWithNext: true,
@@ -98,7 +101,7 @@ function layBlocks(
     heading(tell('paper.cutting.order')),
     {
       kind: 'paragraph',
-      words: `${tell('paper.cutting.orderHow')} ${tell('paper.cutting.asDrafted')}`,
+      words: `${tell('paper.cutting.orderHow', { unit })} ${tell('paper.cutting.asDrafted')}`,
       look: 'note',
       keepWithNext: true,
     },
@@ -109,16 +112,24 @@ function layBlocks(
 }
 
 /** Where the cloth is torn apart before the pieces are cut from its bands. */
-function tornAt(tell: Teller, { tears = [], length }: Lay): string[] {
-  const at = tears.filter((tear) => tear > 0 && tear < length - 1).map((tear) => String(Math.round(tear)))
-  return at.length === 0 ? [] : [tell('paper.cutting.tear', { places: at.join(', ') })]
+function tornAt(tell: Teller, { tears = [], length }: Lay, reader: Reader): string[] {
+  const { unit, figure } = chalkWriting(reader)
+  const at = tears.filter((tear) => tear > 0 && tear < length - 1).map(figure)
+  return at.length === 0 ? [] : [tell('paper.cutting.tear', { places: at.join(', '), unit })]
 }
 
 const percent = (part: number, reader: Reader): string =>
   new Intl.NumberFormat(reader.locale, { style: 'percent', maximumFractionDigits: 0 }).format(part)
 
+/** Where the pieces take all the width, how wide the cloth must be everywhere: rounded up. */
+function tight(lay: Lay, pieces: readonly LaidPiece[], tell: Teller): string[] {
+  const taken = takenWidth(lay, pieces)
+  return taken === undefined ? [] : [tell('lay.tight', { taken: { mm: Math.ceil(taken) } })]
+}
+
 /** What is done before the shears are taken up. */
-function before(tell: Teller, lay: Lay, rightSide: boolean): Block {
+function before(lay: Lay, pieces: readonly LaidPiece[], rightSide: boolean, reader: Reader): Block {
+  const tell = tellerOf(reader)
   return {
     kind: 'panel',
     bar: 'woad',
@@ -135,7 +146,8 @@ function before(tell: Teller, lay: Lay, rightSide: boolean): Block {
         tell('paper.cutting.measureAgain'),
         tell(rightSide ? 'paper.cutting.wrongSideUp' : 'paper.cutting.eitherSide'),
         ...(lay.manner === 'doubled' ? [tell('paper.cutting.fold')] : []),
-        ...tornAt(tell, lay),
+        ...tight(lay, pieces, tell),
+        ...tornAt(tell, lay, reader),
       ]),
     ],
   }
@@ -176,10 +188,15 @@ function cornerTable(copies: readonly LaidCopy[], reader: Reader): Block {
       { heading: tell('paper.cutting.column.number'), share: 9, align: 'right', look: 'cellStrong' },
       { heading: tell('paper.cutting.column.piece'), share: 42, look: 'cellStrong' },
       { heading: tell('paper.cutting.column.turned'), share: 26 },
-      { heading: tell('paper.cutting.column.corners'), share: 97 },
+      { heading: tell('paper.cutting.column.corners', { unit: chalkWriting(reader).unit }), share: 97 },
     ],
     rows: copies.map((copy) => ({
-      cells: [String(copy.number), say(copy.name, reader), turning(copy, tell), figures(copy, tell)],
+      cells: [
+        String(copy.number),
+        say(copy.name, reader),
+        turning(copy, tell),
+        figures(copy, tell, chalkWriting(reader).figure),
+      ],
     })),
   }
 }
@@ -194,7 +211,12 @@ function turning({ placement: { angle, flipped } }: LaidCopy, tell: Teller): str
 }
 
 /** The corners round the cut line, from the one nearest the cut end; then what is cut out and slit. */
-function figures({ corners, cut, openings, slits }: LaidCopy, tell: Teller): Cell {
+function figures(
+  { corners, cut, openings, slits }: LaidCopy,
+  tell: Teller,
+  figure: (mm: number) => string,
+): Cell {
+  const pair = pairs(figure)
   const first = corners.reduce((best, { fromCutEnd, fromSelvedge }, i) => {
     const now = corners[best]!
     return fromCutEnd < now.fromCutEnd || (fromCutEnd === now.fromCutEnd && fromSelvedge < now.fromSelvedge)
@@ -202,14 +224,15 @@ function figures({ corners, cut, openings, slits }: LaidCopy, tell: Teller): Cel
       : best
   }, 0)
   const round = [...corners.slice(first), ...corners.slice(0, first)].map(
-    ({ at, fromSelvedge, fromCutEnd }) => `${pair(fromSelvedge, fromCutEnd)}${arcFrom(cut, at, tell)}`,
+    ({ at, fromSelvedge, fromCutEnd }) =>
+      `${pair(fromSelvedge, fromCutEnd)}${arcFrom(cut, at, tell, figure)}`,
   )
-  const nearest = ({ x, y }: Point) => pair(Math.round(x), Math.round(y))
+  const nearest = ({ x, y }: Point) => pair(x, y)
   const inner = [
     ...openings.map((opening) =>
       tell('paper.cutting.opening', {
         corners: opening.cut
-          .map((s) => `${nearest(s.from)}${arcFrom(opening.cut, s.from, tell)}`)
+          .map((s) => `${nearest(s.from)}${arcFrom(opening.cut, s.from, tell, figure)}`)
           .join(BETWEEN),
       }),
     ),
@@ -226,16 +249,19 @@ function figures({ corners, cut, openings, slits }: LaidCopy, tell: Teller): Cel
 const BETWEEN = '\u00a0· '
 
 /** A pair of figures that is never broken over lines. */
-const pair = (fromSelvedge: number, fromCutEnd: number): string => `${fromSelvedge}\u00a0/\u00a0${fromCutEnd}`
+const pairs =
+  (figure: (mm: number) => string) =>
+  (fromSelvedge: number, fromCutEnd: number): string =>
+    `${figure(fromSelvedge)}\u00a0/\u00a0${figure(fromCutEnd)}`
 
 /** Says that the line leaves a corner in an arc. */
-function arcFrom(path: Path, at: Point, tell: Teller): string {
+function arcFrom(path: Path, at: Point, tell: Teller, figure: (mm: number) => string): string {
   const segment = path.find((s) => samePoint(s.from, at))
   if (segment?.kind !== 'arc') return ''
   // Two arcs of a radius go through two points: the middle says which.
   const { x, y } = pointAt(segment, 0.5)
   const arc = tell('paper.cutting.arc', {
-    ...{ radius: String(Math.round(arcRadius(segment))), through: pair(Math.round(x), Math.round(y)) },
+    ...{ radius: figure(arcRadius(segment)), through: pairs(figure)(x, y) },
   })
   return ` ${arc}`.replaceAll(' ', '\u00a0')
 }
@@ -245,13 +271,14 @@ function offcuts(lay: Lay, reader: Reader): Block {
   const tell = tellerOf(reader)
   if (lay.offcuts.length === 0) return { kind: 'paragraph', words: tell('paper.cutting.noOffcuts') }
   const { unit, locale } = reader
+  const { unit: placeUnit, figure } = chalkWriting(reader)
   return listed(
     lay.offcuts.map(({ x, y, width, height }) =>
       tell('paper.cutting.offcut', {
         across: printLengthBare(Math.floor(width), unit, locale),
         along: printLengthBare(Math.floor(height), unit, locale),
         unit,
-        place: pair(Math.round(x), Math.round(y)),
+        ...{ place: pairs(figure)(x, y), placeUnit },
       }),
     ),
   )

@@ -141,5 +141,7 @@ export function printLengthBare(mm: number, unit: WorkroomUnit, locale: string):
     return `${sign}${whole === 0 && part !== '' ? '' : whole}${part}`
   }
   const digits = unit === 'cm' ? 1 : 0
-  return numberFormat(locale, { maximumFractionDigits: digits, useGrouping: false }).format(mm / MM_PER[unit])
+  // Nothing is “-0” long.
+  const written = { maximumFractionDigits: digits, useGrouping: false, signDisplay: 'negative' } as const
+  return numberFormat(locale, written).format(mm / MM_PER[unit])
 }

@@ -1,4 +1,6 @@
 import { memo, useMemo, useState } from 'react'
+import { chalkWriting } from '../../core/draw/chalk.ts'
+import { takenWidth } from '../../core/draw/laid.ts'
 import { drawLay } from '../../core/draw/lay.ts'
 import { printLength } from '../../core/words/length.ts'
 import { say } from '../../core/words/say.ts'
@@ -98,6 +100,7 @@ const LayDrawing = memo(({ lay, draft }: { lay: Estimate['lay']; draft: Estimate
     () => drawLay({ lay, pieces: draft.pieces }, reader, (size * LAY_LENGTH) / Math.max(1, lay.length)),
     [lay, draft, reader, size],
   )
+  const taken = takenWidth(lay, draft.pieces)
   const shown = size === 1 ? 'drawn long' : 'drawn long zoomed'
   return (
     <>
@@ -105,7 +108,8 @@ const LayDrawing = memo(({ lay, draft }: { lay: Estimate['lay']; draft: Estimate
       <section className={shown} aria-label={tell('screen.desk.lay')} tabIndex={0}>
         <SheetDrawing drawing={drawing} />
       </section>
-      <p className="quiet">{tell('guiding.lay.figures')}</p>
+      <p className="quiet">{tell('guiding.lay.figures', { unit: chalkWriting(reader).unit })}</p>
+      {taken === undefined ? null : <p>{tell('lay.tight', { taken: { mm: Math.ceil(taken) } })}</p>}
       <div className="lay-tools">
         <Button onPress={() => setSize(Math.min(8, size * STEP))}>{tell('screen.lay.larger')}</Button>
         <Button onPress={() => setSize(Math.max(1, size / STEP))} busy={size <= 1}>

@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react'
+import { chalkWriting } from '../../core/draw/chalk.ts'
 import { captionOf, drawPiece, fittingScale } from '../../core/draw/piece.ts'
 import { printLength, printLengthBare } from '../../core/words/length.ts'
 import { say } from '../../core/words/say.ts'
@@ -75,7 +76,7 @@ function Chalk({ piece }: { piece: TablePiece }) {
       className="table-chalk"
       aria-label={tell('table.chalk.copyName', { number: copy.number, piece: name })}
     >
-      <h2>{tell('table.chalk', { unit: reader.unit })}</h2>
+      <h2>{tell('table.chalk', { unit: chalkWriting(reader).unit })}</h2>
       {piece.laid.length < 2 ? null : (
         <div className="row">
           {piece.laid.map((one, i) => (
@@ -110,7 +111,7 @@ const keyOf = (corners: readonly Corner[]): string =>
 function Corners({ title, corners }: { title?: string; corners: readonly Corner[] }) {
   const { reader } = useHouse()
   const tell = useTell()
-  const bare = (mm: number) => printLengthBare(mm, reader.unit, reader.locale)
+  const { figure: bare } = chalkWriting(reader)
   return (
     <>
       {title === undefined ? null : <h3>{title}</h3>}

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { chalkFigures, wholeMillimetres } from '../../core/draw/chalk.ts'
+import { chalkFigures, chalkWriting, wholeMillimetres } from '../../core/draw/chalk.ts'
 import { corners, placePath } from '../../core/draw/placed.ts'
 import { polygon } from '../../core/geometry/path.ts'
 import { arc, line } from '../../core/geometry/segment.ts'
@@ -17,6 +17,17 @@ const box = (x: number, y: number, width: number, height: number) =>
 const size = fc.integer({ min: 400, max: 60_000 }).map((hundredths) => hundredths / 100)
 
 describe('chalk figures', () => {
+  it('are written to the millimetre: in centimetres at a bench that measures so, else in millimetres', () => {
+    const written = (unit: 'mm' | 'cm' | 'in', locale: string) => {
+      const { unit: said, figure } = chalkWriting({ unit, locale })
+      return [said, figure(1138), figure(-0), figure(999.6)]
+    }
+    expect(written('cm', 'en-GB')).toEqual(['cm', '113.8', '0', '100'])
+    expect(written('cm', 'de-DE')).toEqual(['cm', '113,8', '0', '100'])
+    expect(written('mm', 'en-GB')).toEqual(['mm', '1138', '0', '1000'])
+    expect(written('in', 'en-US')).toEqual(['mm', '1138', '0', '1000'])
+  })
+
   it('are whole millimetres, rounded outward when the piece lies alone', () => {
     const [figures] = chalkFigures([box(10.4, 20.6, 100.2, 50.1)], 1400)
     expect(figures!.map(({ fromSelvedge, fromCutEnd }) => [fromSelvedge, fromCutEnd])).toEqual([

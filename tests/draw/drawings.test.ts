@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Drawing, Lettering, Strokes } from '../../core/draw/drawing.ts'
-import { laidCopies } from '../../core/draw/laid.ts'
+import { laidCopies, takenWidth } from '../../core/draw/laid.ts'
 import { drawLay } from '../../core/draw/lay.ts'
 import { boxesCross, lettersCorners } from '../../core/draw/letters.ts'
 import { drawPiece } from '../../core/draw/piece.ts'
@@ -177,7 +177,14 @@ describe('a lay drawn', () => {
       expect.arrayContaining(['near selvedge', 'far selvedge', 'cut end', 'end of the lay', 'grain']),
     )
     // The front's box is 584 mm across (560 and two seam allowances of 12) and begins at both edges.
-    expect(texts(whole)).toEqual(expect.arrayContaining(['0 / 0', '584 / 0']))
+    expect(texts(whole)).toEqual(expect.arrayContaining(['0 / 0', '58.4 / 0']))
+  })
+
+  it('is known to take the whole width where less than a centimetre of it is left', () => {
+    const taken = Math.max(...copies.map(({ box }) => box.x + box.width))
+    expect(takenWidth({ ...theLay, usableWidth: taken + 9.9 }, pieces)).toBeCloseTo(taken, 9)
+    expect(takenWidth({ ...theLay, usableWidth: taken }, pieces)).toBeCloseTo(taken, 9)
+    expect(takenWidth({ ...theLay, usableWidth: taken + 10.1 }, pieces)).toBeUndefined()
   })
 
   it('of a stretch of cloth shows the copies in it and nothing beyond', () => {

@@ -41,7 +41,7 @@ test('the table has every copy of every piece with the chalk figures of the cutt
     expect(copies).toHaveLength(piece.copies.length)
     for (const { corners } of copies) {
       for (const { fromSelvedge, fromCutEnd } of corners)
-        expect(printed).toContain(`${fromSelvedge} / ${fromCutEnd}`)
+        expect(printed).toContain(`${fromSelvedge / 10} / ${fromCutEnd / 10}`)
       const across = corners.map(({ fromSelvedge }) => fromSelvedge)
       // Chalk figures are rounded outward by less than a millimetre at either side; an arc may bulge further.
       if (corners.every(({ arc }) => arc === null))

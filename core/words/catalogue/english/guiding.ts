@@ -16,7 +16,7 @@ export const guiding = {
   'guiding.printed': 'printed {day}',
   'guiding.look.close': 'Close it',
   'guiding.lay.figures':
-    'Figures at the corners are millimetres from the near selvedge / from the cut end; the rule counts millimetres from the cut end.',
+    'Figures at the corners are {unit} from the near selvedge / from the cut end; the rule counts {unit} from the cut end.',
   'guiding.new': 'For whoever is new here',
   'guiding.look':
     'Or look round Tenter Lane, with invented clients, cloths and work, in a file of its own. Nothing of yours goes there; “Leave the sample” leads back.',

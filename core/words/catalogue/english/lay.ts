@@ -31,5 +31,7 @@ export const lay = {
   'lay.fault.length': 'The length stated is not that of the pieces.',
   'refusal.lay.napOverShoulder':
     'The piece “{piece}” lies over the shoulder, so half of it would hang against the nap of this cloth. Choose a shoulder seam, or a cloth without nap.',
+  'lay.tight':
+    'This lay takes the whole width: the cloth must be {taken} wide between the selvedges all along, once it is washed. Where it is narrower, lay it out anew before cutting.',
   'lay.ofGarment': '{garment}: {piece}',
 } as const

@@ -194,18 +194,18 @@ export const paper = {
   'paper.cutting.fold':
     'The drawing shows the cloth opened out. Fold it along the line in its middle, right side in, selvedge on selvedge, and pin the layers: what lies on both sides of the fold is cut at once, what lies across it has its middle on the fold.',
   'paper.cutting.tear':
-    'Tear the cloth across from selvedge to selvedge, or cut along a drawn thread, at {places} mm from the cut end.',
+    'Tear the cloth across from selvedge to selvedge, or cut along a drawn thread, at {places} {unit} from the cut end.',
   'paper.cutting.lay': 'The lay',
   'paper.cutting.drawn':
-    'Drawn at {scale}: {length} of cloth {width} wide, {used} of it used. Figures at the corners are millimetres from the near selvedge / from the cut end.',
+    'Drawn at {scale}: {length} of cloth {width} wide, {used} of it used. Figures at the corners are {unit} from the near selvedge / from the cut end.',
   'paper.cutting.flaws': 'Dashed and crossed: a flaw in the cloth that no piece covers.',
   'paper.cutting.order': 'Order of cutting',
   'paper.cutting.orderHow':
-    'Cut in the order of the numbers, from the cut end on. Figures are whole millimetres from the near selvedge / from the cut end, rounded outward so that no piece comes out too small, and to the nearest where two pieces meet.',
+    'Cut in the order of the numbers, from the cut end on. Figures are {unit} from the near selvedge / from the cut end, to the millimetre: rounded outward so that no piece comes out too small, and to the nearest where two pieces meet.',
   'paper.cutting.column.number': 'No.',
   'paper.cutting.column.piece': 'Piece',
   'paper.cutting.column.turned': 'Pattern',
-  'paper.cutting.column.corners': 'Corners: mm from the near selvedge / from the cut end',
+  'paper.cutting.column.corners': 'Corners: {unit} from the near selvedge / from the cut end',
   'paper.cutting.asDrafted':
     'Where nothing stands under “Pattern”, it lies as it was drafted, neither turned nor face down.',
   'paper.cutting.turned': 'turned {angle}°',
@@ -215,7 +215,7 @@ export const paper = {
   'paper.cutting.slit':
     'Slit, to be cut only once it is faced or hemmed: from the sewn edge at {from} to {to}',
   'paper.cutting.offcuts': 'Expected offcuts',
-  'paper.cutting.offcut': '{across} × {along} {unit} (across × along), from {place} mm',
+  'paper.cutting.offcut': '{across} × {along} {unit} (across × along), from {place} {placeUnit}',
   'paper.cutting.noOffcuts': 'Nothing large enough to keep.',
   'paper.quote.title': 'Quote',
   'paper.quote.for': 'For',

@@ -21,7 +21,7 @@ export const guiding: Translated<typeof english> = {
   'guiding.printed': 'gedruckt am {day}',
   'guiding.look.close': 'Schließen',
   'guiding.lay.figures':
-    'Zahlen an den Ecken sind Millimeter ab der nahen Webkante / ab der Schnittkante; die Skala zählt Millimeter ab der Schnittkante.',
+    'Zahlen an den Ecken sind {unit} ab der nahen Webkante / ab der Schnittkante; die Skala zählt {unit} ab der Schnittkante.',
   'guiding.new': 'Für alle, die neu hier sind',
   'guiding.look':
     'Oder Tenter Lane ansehen, mit erfundenen Kunden, Stoffen und Aufträgen, in einer eigenen Datei. Nichts Eigenes kommt dorthin; „Beispiel verlassen“ führt zurück.',

@@ -38,5 +38,7 @@ export const lay: Translated<typeof english> = {
   'lay.fault.length': 'Die angegebene Länge ist nicht die der Teile.',
   'refusal.lay.napOverShoulder':
     'Das Teil „{piece}“ liegt über der Schulter, die Hälfte davon hinge also gegen den Strich dieses Stoffs. Eine Schulternaht wählen oder einen Stoff ohne Strich.',
+  'lay.tight':
+    'Dieser Plan braucht die ganze Breite: Der gewaschene Stoff muss überall {taken} zwischen den Webkanten breit sein. Ist er irgendwo schmaler, vor dem Zuschneiden neu auflegen.',
   'lay.ofGarment': '{garment}: {piece}',
 }

@@ -200,18 +200,18 @@ export const paper: Translated<typeof english> = {
   'paper.cutting.fold':
     'Die Zeichnung zeigt den Stoff aufgeklappt. An der Linie in der Mitte falten, rechte Seite innen, Webkante auf Webkante, und die Lagen stecken: Was beiderseits des Bruchs liegt, wird auf einmal geschnitten; was darüber liegt, hat seine Mitte im Bruch.',
   'paper.cutting.tear':
-    'Den Stoff quer von Webkante zu Webkante reißen oder am gezogenen Faden schneiden, bei {places} mm ab der Schnittkante.',
+    'Den Stoff quer von Webkante zu Webkante reißen oder am gezogenen Faden schneiden, bei {places} {unit} ab der Schnittkante.',
   'paper.cutting.lay': 'Der Zuschneideplan',
   'paper.cutting.drawn':
-    'Gezeichnet im Maßstab {scale}: {length} Stoff, {width} breit, davon {used} genutzt. Zahlen an den Ecken sind Millimeter ab der nahen Webkante / ab der Schnittkante.',
+    'Gezeichnet im Maßstab {scale}: {length} Stoff, {width} breit, davon {used} genutzt. Zahlen an den Ecken sind {unit} ab der nahen Webkante / ab der Schnittkante.',
   'paper.cutting.flaws': 'Gestrichelt und durchkreuzt: ein Webfehler, den kein Teil berührt.',
   'paper.cutting.order': 'Reihenfolge beim Zuschneiden',
   'paper.cutting.orderHow':
-    'In der Reihenfolge der Nummern ab der Schnittkante zuschneiden. Zahlen sind ganze Millimeter ab der nahen Webkante / ab der Schnittkante, nach außen gerundet, damit kein Teil zu klein wird, und zum nächsten, wo zwei Teile aneinanderstoßen.',
+    'In der Reihenfolge der Nummern ab der Schnittkante zuschneiden. Zahlen sind {unit} ab der nahen Webkante / ab der Schnittkante, auf den Millimeter: nach außen gerundet, damit kein Teil zu klein wird, und zum nächsten, wo zwei Teile aneinanderstoßen.',
   'paper.cutting.column.number': 'Nr.',
   'paper.cutting.column.piece': 'Teil',
   'paper.cutting.column.turned': 'Schnittteil',
-  'paper.cutting.column.corners': 'Ecken: mm ab der nahen Webkante / ab der Schnittkante',
+  'paper.cutting.column.corners': 'Ecken: {unit} ab der nahen Webkante / ab der Schnittkante',
   'paper.cutting.asDrafted':
     'Wo unter „Schnittteil“ nichts steht, liegt es, wie es gezeichnet ist, weder gedreht noch gewendet.',
   'paper.cutting.turned': 'um {angle}° gedreht',
@@ -221,7 +221,7 @@ export const paper: Translated<typeof english> = {
   'paper.cutting.slit':
     'Schlitz, erst zu schneiden, wenn er belegt oder gesäumt ist: von der genähten Kante bei {from} bis {to}',
   'paper.cutting.offcuts': 'Zu erwartende Reste',
-  'paper.cutting.offcut': '{across} × {along} {unit} (quer × längs), ab {place} mm',
+  'paper.cutting.offcut': '{across} × {along} {unit} (quer × längs), ab {place} {placeUnit}',
   'paper.cutting.noOffcuts': 'Nichts, was groß genug zum Aufheben wäre.',
   'paper.quote.title': 'Angebot',
   'paper.quote.for': 'Für',

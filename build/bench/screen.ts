@@ -133,7 +133,7 @@ export async function screenTimings(): Promise<Timing[]> {
     if (!watched.running) throw new Error('the search was over before it was watched')
     const { tasks, frames } = watched
     await page.reload()
-    const quotes = [await quoteForReturning(page, 'luc'), await quoteForNew(page, 'Maud Orchard')]
+    const quotes = [await quoteForReturning(page, 'vale'), await quoteForNew(page, 'Maud Orchard')]
     return [
       summedUp('screen: frame to frame while a lay is looked for', frames),
       summedUp(`screen: ${tasks.length} tasks over 50 ms meanwhile, the longest`, [0, ...tasks]),

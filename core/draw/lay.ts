@@ -209,20 +209,6 @@ function margins(
   ]
 }
 
-/** How far from its corner a figure may stand, mm of the sheet, and to which sides of it. */
-const INSETS = [
-  [2.2, 3.2],
-  [3.4, 4.4],
-  [4.8, 5],
-  [6.4, 6.4],
-] as const
-const QUARTERS = [
-  [1, 1],
-  [1, -1],
-  [-1, 1],
-  [-1, -1],
-] as const
-
 /** A copy's number and name, as much of it as there is room for, and the figures at its corners. */
 function words(
   copy: LaidCopy,
@@ -260,17 +246,7 @@ function words(
   const { figure: chalk } = chalkWriting(reader)
   const figures = copy.corners.flatMap(({ at, fromSelvedge, fromCutEnd }) => {
     const figure = word(`${chalk(fromSelvedge)} / ${chalk(fromCutEnd)}`, 'note')
-    const places = INSETS.flatMap(([x, y]) =>
-      QUARTERS.map(
-        ([right, up]): Lettering => ({
-          ...figure,
-          at: { x: at.y + (right * x) / scale, y: at.x + (up * y) / scale },
-          anchor: right === 1 ? 'start' : 'end',
-        }),
-      ),
-    )
-    const place = places.find((one) => room.fits(one, scale))
-    return place === undefined ? [] : [room.take(place, scale)]
+    return room.writeBy({ x: at.y, y: at.x }, figure, scale) ?? []
   })
   return [name, ...figures]
 }

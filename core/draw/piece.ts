@@ -8,7 +8,8 @@ import { dimension, doubleArrow, FIGURE_GAP } from './dimension.ts'
 import type { DrawItem, Drawing, Lettering } from './drawing.ts'
 import { guessedWidth, LETTERS } from './ink.ts'
 import { around } from './letters.ts'
-import { clearUpright } from './room.ts'
+import { corners } from './placed.ts'
+import { clearUpright, Room } from './room.ts'
 
 /** What of a piece is drawn: its lines, its edges with their finished lengths, and what is written by it. */
 export type DrawnPiece = {
@@ -41,8 +42,15 @@ export function fittingScale({ cut }: { cut: Path }): number {
 /**
  * One piece to scale, as finished (thin) and as cut (heavy), with its grain, its slits and openings, the
  * finished sizes a maker checks it by, and its name and count beneath. World mm of the piece, warp upward.
+ *
+ * @param numbered whether the corners bear the numbers under which their chalk figures are told
  */
-export function drawPiece(piece: DrawnPiece, reader: Reader, scale: number = fittingScale(piece)): Drawing {
+export function drawPiece(
+  piece: DrawnPiece,
+  reader: Reader,
+  scale: number = fittingScale(piece),
+  numbered = false,
+): Drawing {
   const caption = say(captionOf(piece), reader)
   const cut = pathBox(piece.cut)
   const figures = edgeFigures(piece, reader, scale)
@@ -56,6 +64,7 @@ export function drawPiece(piece: DrawnPiece, reader: Reader, scale: number = fit
     grainArrow(piece, scale),
     ...overall(piece, reader, scale, lowered),
     ...figures,
+    ...(numbered ? cornerNumbers(piece, scale) : []),
   ]
   const below = cut.y - (DIMENSION_OFFSET + lowered + FIGURE_GAP + LETTERS.figure.em + 1.6) / scale
   items.push({
@@ -82,6 +91,17 @@ export function captionOf({ name, copies }: DrawnPiece): Phrase {
     mirrored === 0 || mirrored === copies.length ? 'draw.piece.caption' : 'draw.piece.captionMirrored',
     params,
   )
+}
+
+/** The numbers of the corners of the cut line, in the order of chalk figures, where there is room for them. */
+function cornerNumbers({ cut, openings, slits }: DrawnPiece, scale: number): Lettering[] {
+  const taken = [
+    ...openings.map((opening) => opening.cut),
+    ...slits.map(({ apex, open }) => [line(open, apex)]),
+  ]
+  const room = new Room(cut, taken)
+  const word = { kind: 'lettering', anchor: 'middle', angle: 0, size: 'note' } as const
+  return corners(cut).flatMap((at, i) => room.writeBy(at, { ...word, at, text: String(i + 1) }, scale) ?? [])
 }
 
 /** Finished lines thin; an edge without allowance lies on a fold and is drawn as one. */

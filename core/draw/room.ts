@@ -10,6 +10,20 @@ const AIR = 0.7
 /** Places tried along each side of a shape. */
 const TRIES = 12
 
+/** How far from its corner a figure may stand, mm of the sheet, and to which sides of it. */
+const INSETS = [
+  [2.2, 3.2],
+  [3.4, 4.4],
+  [4.8, 5],
+  [6.4, 6.4],
+] as const
+const QUARTERS = [
+  [1, 1],
+  [1, -1],
+  [-1, 1],
+  [-1, -1],
+] as const
+
 /** The space inside a shape, less what is already written or cut out there. World mm. */
 export class Room {
   readonly #shape: Point[]
@@ -60,6 +74,21 @@ export class Room {
       if (place !== undefined) return this.take({ ...word, at: place }, scale)
     }
     return undefined
+  }
+
+  /** Writes a word as near to a corner of the shape as it fits; undefined where it does not. */
+  writeBy(corner: Point, word: Lettering, scale: number): Lettering | undefined {
+    const places = INSETS.flatMap(([x, y]) =>
+      QUARTERS.map(
+        ([right, up]): Lettering => ({
+          ...word,
+          at: { x: corner.x + (right * x) / scale, y: corner.y + (up * y) / scale },
+          anchor: right === 1 ? 'start' : 'end',
+        }),
+      ),
+    )
+    const place = places.find((one) => this.fits(one, scale))
+    return place === undefined ? undefined : this.take(place, scale)
   }
 
   fits(word: Lettering, scale: number): boolean {

@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { workCautions } from '../draft/cautions.ts'
 import type { ClothRole, Draft, Step } from '../draft/types.ts'
-import { laidCopies } from '../draw/laid.ts'
+import { type LaidCopy, laidCopies } from '../draw/laid.ts'
 import { samePoint } from '../geometry/point.ts'
 import { arcRadius, pathBox, pointAt } from '../geometry/segment.ts'
 import type { Path, Point } from '../geometry/types.ts'
@@ -20,14 +20,18 @@ export const tableRequests = [
     name: 'garment.table',
     kind: 'query',
     about:
-      'One garment for the cutting table: every piece with its sizes and chalk figures in mm, and what is sewn and minded at each step; `number` is that of the step on the work order, which has `numbered` in all.',
+      'One garment for the cutting table: every piece with its sizes and chalk figures in mm, the cloths it is cut from with all that lies on them, and what is sewn and minded at each step; `number` is that of the step on the work order, which has `numbered` in all.',
     input: z.strictObject({ garmentId: inputs.id }),
     run: ({ garmentId }, context) => {
       const { sheet } = sheetFor('cuttingSheet', garmentId, context)
       const { draft, sewing } = sheet.line.estimate
       const planned = new Map(draft.steps.map((step) => [step.id, step]))
+      const lays = laysOf(sheet)
       return {
-        pieces: piecesOf(sheet),
+        pieces: piecesOf(sheet, lays),
+        spread: lays.map(({ lay: { usableWidth, length }, copies }) => ({
+          ...{ usableWidth, length, copies: copies.map(({ number, cut }) => ({ number, cut })) },
+        })),
         numbered: draft.steps.length,
         steps: stepsOfGarments(context.store.db, [garmentId]).map(({ id, key, work }) => {
           const step = planned.get(key)
@@ -44,12 +48,14 @@ export const tableRequests = [
   }),
 ]
 
-/** Each piece once, with where each of its copies lies on its cloth. */
-function piecesOf({ snapshot, line }: GarmentSheet) {
+type Laid = { lay: Lay; copies: LaidCopy[]; prefix: string }
+
+/** The lays of a garment's cloths, its outer cloth's first, with what lies on them; in a shared lay pieces have a prefix. */
+function laysOf({ snapshot, line }: GarmentSheet): Laid[] {
   const { draft, lay: own, others = [] } = line.estimate
   const shared = sharedBy(snapshot, line)
   const beside = snapshot.lines.filter(({ id }) => shared?.lines.includes(id) === true)
-  const lays: { lay: Lay; pieces: Draft['pieces']; prefix: string }[] = [
+  const lays = [
     shared === undefined
       ? { lay: own, pieces: draft.pieces, prefix: '' }
       : {
@@ -59,17 +65,20 @@ function piecesOf({ snapshot, line }: GarmentSheet) {
         },
     ...others.map(({ lay }) => ({ lay, pieces: draft.pieces, prefix: '' })),
   ]
-  const laid = lays.flatMap(({ lay, pieces, prefix }) =>
-    laidCopies(lay, pieces).map((copy) => ({ ...copy, prefix })),
-  )
-  return draft.pieces.map(
+  return lays.map(({ lay, pieces, prefix }) => ({ lay, prefix, copies: laidCopies(lay, pieces) }))
+}
+
+/** Each piece once, with where each of its copies lies on its cloth. */
+function piecesOf({ line }: GarmentSheet, lays: readonly Laid[]) {
+  const laid = lays.flatMap(({ copies, prefix }, on) => copies.map((copy) => ({ ...copy, prefix, on })))
+  return line.estimate.draft.pieces.map(
     ({ id, name, copies, outline, cut, openings, slits, edges, grain, cloth, sizes }) => ({
       piece: { name, copies, outline, cut, openings, slits, edges, grain },
       ...{ id, sizes, cloth: cloth as ClothRole, cutSize: sizeOf(cut), finishedSize: sizeOf(outline) },
       laid: laid
         .filter((one) => one.of.piece === `${one.prefix}${id}`)
         .map((copy) => ({
-          ...{ number: copy.number, name: copy.name },
+          ...{ number: copy.number, name: copy.name, on: copy.on },
           ...{ angle: copy.placement.angle, flipped: copy.placement.flipped },
           corners: copy.corners.map(({ at, fromSelvedge, fromCutEnd }) => ({
             ...{ fromSelvedge, fromCutEnd, arc: arcFrom(copy.cut, at) },

@@ -62,7 +62,7 @@ export function Lines({ lines, column, target, counted = false }: Props) {
                 {href === undefined ? (
                   name
                 ) : (
-                  <a className="number" href={href}>
+                  <a className={counted ? undefined : 'number'} href={href}>
                     {name}
                   </a>
                 )}

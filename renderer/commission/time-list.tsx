@@ -66,15 +66,21 @@ function Entry({ time, steps, opened, onChanged }: EntryProps) {
   const doing = useDoing()
   const [open, setOpen] = useState(opened)
   const { id, revision, asideAt, note } = time
+  /** The revision that was written over: until what is written is here, it cannot be put right. */
+  const [over, setOver] = useState<number>()
+  const written = () => {
+    setOver(revision)
+    onChanged()
+  }
   const removed = time.removedAt !== null
   const day = printDate(time.day, reader.locale)
   const putBack = () =>
-    doing.run(() => workroom.ask('time.putBack', { id, revision })).then((done) => done && onChanged())
+    doing.run(() => workroom.ask('time.putBack', { id, revision })).then((done) => done && written())
   if (open && !removed) {
     return (
       <tr>
         <td colSpan={4}>
-          <TimeForm time={time} steps={steps} onChanged={onChanged} onClose={() => setOpen(false)} />
+          <TimeForm time={time} steps={steps} onChanged={written} onClose={() => setOpen(false)} />
         </td>
       </tr>
     )
@@ -95,7 +101,7 @@ function Entry({ time, steps, opened, onChanged }: EntryProps) {
       <td className="times-change">
         <AriaButton
           className="log-time"
-          isDisabled={doing.busy}
+          isDisabled={doing.busy || over === revision}
           aria-label={tell('times.list.doing', {
             ...{ doing: doWhat, time: printMinutes(time.minutes), day, steps },
           })}

@@ -1,26 +1,35 @@
 import { useMemo, useState } from 'react'
 import { chalkWriting } from '../../core/draw/chalk.ts'
 import { captionOf, drawPiece, fittingScale } from '../../core/draw/piece.ts'
+import { drawWhere } from '../../core/draw/where.ts'
 import { printLength, printLengthBare } from '../../core/words/length.ts'
 import { say } from '../../core/words/say.ts'
 import { Button } from '../parts/button.tsx'
 import { SheetDrawing } from '../parts/sheet-drawing.tsx'
 import { useHouse, useTell } from '../workroom.tsx'
-import type { TablePiece } from './stations.ts'
+import type { AtTable, TablePiece } from './stations.ts'
 
 /** Drawn smaller than on paper and then shown large, so that its letters are large too. */
 const SMALLER = 0.5
 /** Sizes nearer than this are the same, mm. */
 const SAME_SIZE = 0.5
 
+type Props = { piece: TablePiece; spread: AtTable['spread'] }
+
 /** A piece to mark: its drawing, its sizes very large, and where each copy of it is chalked. */
-export function Mark({ piece }: { piece: TablePiece }) {
+export function Mark({ piece, spread }: Props) {
   const { reader } = useHouse()
   const tell = useTell()
   const drawing = useMemo(
-    () => drawPiece(piece.piece, reader, fittingScale(piece.piece) * SMALLER),
+    () => drawPiece(piece.piece, reader, fittingScale(piece.piece) * SMALLER, true),
     [piece, reader],
   )
+  const [shown, setShown] = useState(0)
+  const copy = piece.laid[shown] ?? piece.laid[0]
+  const where = useMemo(() => {
+    const cloth = copy === undefined ? undefined : spread[copy.on]
+    return cloth === undefined ? undefined : drawWhere(cloth, copy!.number, reader)
+  }, [copy, spread, reader])
   const { unit, locale } = reader
   const { width, height } = piece.finishedSize
   const further = piece.sizes.filter(({ mm }) =>
@@ -51,20 +60,29 @@ export function Mark({ piece }: { piece: TablePiece }) {
           ))}
         </dl>
         {piece.piece.grain === 'bias' ? <p>{tell('table.bias')}</p> : null}
+        {where === undefined ? null : (
+          <div className="drawn table-where">
+            <SheetDrawing drawing={where} />
+          </div>
+        )}
       </div>
-      <Chalk piece={piece} />
+      <Chalk {...{ piece, copy }} onShow={setShown} />
     </div>
   )
 }
 
 type Corner = TablePiece['laid'][number]['corners'][number]
 
+type ChalkProps = {
+  piece: TablePiece
+  copy: TablePiece['laid'][number] | undefined
+  onShow: (place: number) => void
+}
+
 /** Where the copies lie on their cloth, one at a time. */
-function Chalk({ piece }: { piece: TablePiece }) {
+function Chalk({ piece, copy, onShow }: ChalkProps) {
   const { reader } = useHouse()
   const tell = useTell()
-  const [shown, setShown] = useState(0)
-  const copy = piece.laid[shown] ?? piece.laid[0]
   if (copy === undefined) return <p>{tell('table.chalk.none')}</p>
   const name = say(copy.name, reader)
   const lies = [
@@ -84,7 +102,7 @@ function Chalk({ piece }: { piece: TablePiece }) {
               key={one.number}
               pressed={one === copy}
               label={tell('table.chalk.copyName', { number: one.number, piece: one.name })}
-              onPress={() => setShown(i)}
+              onPress={() => onShow(i)}
             >
               {tell('table.chalk.copy', { number: one.number })}
             </Button>

@@ -148,7 +148,7 @@ function AtStation({ commission, garment, at, table, name, moved, back, next, on
           {done ? <span className="table-is-done"> {tell('table.isDone')}</span> : null}
         </h1>
         {word === undefined ? null : <WordHelp word={word} />}
-        {at.kind === 'mark' ? <Mark piece={at.piece} /> : null}
+        {at.kind === 'mark' ? <Mark piece={at.piece} spread={table.spread} /> : null}
         {at.kind === 'measure' ? (
           <>
             <p>{tell('table.measure.why')}</p>

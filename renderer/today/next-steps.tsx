@@ -60,13 +60,13 @@ export function NextSteps({ steps, day }: { steps: readonly Next[]; day: string 
                   )}
                 </p>
                 {step.stands ? null : step.first === null ? (
-                  <>
+                  <div className="today-acts">
                     <ToTable {...step} name={made} />
                     <StartTimer
                       on={{ stepIds: [step.id] }}
                       name={tell('today.next.step', { step: name, garment: title, number: step.number })}
                     />
-                  </>
+                  </div>
                 ) : (
                   <a className="button" href={WHERE[step.first](step)}>
                     {tell(`today.go.${step.first}`)}

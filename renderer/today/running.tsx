@@ -53,6 +53,8 @@ export function TimerProvider({ children }: { children: ReactNode }) {
   const stop = async (minutes?: string | number) => {
     // A press too many is no work: what it kept would teach the pace that everything is done in no time.
     const now = (await workroom.ask('timer.get', {})).timer
+    // Another press, or another window, has stopped it already.
+    if (minutes === undefined && now === null) return changed()
     if (minutes === undefined && now !== null && now.minutes < TOO_SHORT) {
       await workroom.ask('timer.drop', {})
       setSaid(tell('timer.tooShort'))

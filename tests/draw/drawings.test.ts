@@ -3,8 +3,10 @@ import type { Drawing, Lettering, Strokes } from '../../core/draw/drawing.ts'
 import { laidCopies, takenWidth } from '../../core/draw/laid.ts'
 import { drawLay } from '../../core/draw/lay.ts'
 import { boxesCross, lettersCorners } from '../../core/draw/letters.ts'
-import { drawPiece } from '../../core/draw/piece.ts'
-import { boxOf, pathBox } from '../../core/geometry/segment.ts'
+import { drawPiece, fittingScale } from '../../core/draw/piece.ts'
+import { corners, onTheTable, placePath } from '../../core/draw/placed.ts'
+import { drawWhere } from '../../core/draw/where.ts'
+import { boxOf, line, pathBox } from '../../core/geometry/segment.ts'
 import { english } from '../../core/words/catalogue/english.ts'
 import { englishReader } from '../../core/words/say.ts'
 import { pieces, theLay } from '../paper/fixture.ts'
@@ -120,6 +122,39 @@ describe('a piece drawn', () => {
     expect(to.x).toBeLessThan((700 - to.y) * Math.tan(0.34))
   })
 
+  it.each(pieces.map((piece) => [piece.id, piece] as const))(
+    '%s: numbered corners stand at their own corner, in the order of their chalk figures',
+    (_, piece) => {
+      const places = corners(piece.cut)
+      // As large as at the cutting table.
+      const scale = fittingScale(piece) / 2
+      const drawing = drawPiece(piece, englishReader, scale, true)
+      const numbers = letters(drawing).slice(letters(drawPiece(piece, englishReader, scale)).length - 1, -1)
+      expect(numbers.length).toBeGreaterThan(0)
+      for (const { text, at } of numbers) {
+        const { x, y } = places[Number(text) - 1]!
+        expect(Math.hypot(x - at.x, y - at.y) * scale).toBeLessThan(9.1)
+      }
+      const rooms = letters(drawing)
+        .filter(({ angle }) => angle % 90 === 0)
+        .map((word) => room(word, scale))
+      for (const [i, one] of rooms.entries()) {
+        for (const other of rooms.slice(i + 1)) expect(boxesCross(one, other)).toBe(false)
+      }
+      // However a copy lies, its corners keep their order.
+      for (const { of, placement, corners: chalked } of laidCopies(theLay, pieces).filter(
+        (copy) => copy.of.piece === piece.id,
+      )) {
+        expect(of.piece).toBe(piece.id)
+        const here = places.map((at) => placePath([line(at, at)], placement)[0]!.from)
+        for (const [i, { at }] of chalked.entries()) {
+          expect(at.x).toBeCloseTo(here[i]!.x, 6)
+          expect(at.y).toBeCloseTo(here[i]!.y, 6)
+        }
+      }
+    },
+  )
+
   it('turns the grain arrow to 45° on the bias', () => {
     const arrow = strokes(drawPiece({ ...byId('gusset'), grain: 'bias' }, englishReader)).find(
       ({ line }) => line === 'grain',
@@ -198,5 +233,20 @@ describe('a lay drawn', () => {
 
   it('is described in words, piece by piece', () => {
     for (const { number } of copies) expect(whole.label).toMatch(new RegExp(`\\b${number} `))
+  })
+})
+
+describe('where a copy lies', () => {
+  const copies = laidCopies(theLay, pieces)
+
+  it.each(copies.map(({ number }) => number))('number %i is the one that stands out', (number) => {
+    const { usableWidth, length } = theLay
+    const drawing = drawWhere({ usableWidth, length, copies }, number, englishReader)
+    const [cloth, others, here] = strokes(drawing)
+    expect(here!.paths).toEqual([onTheTable(copies[number - 1]!.cut)])
+    expect(here!.fill).not.toBe(cloth!.fill)
+    expect(others!.paths).toHaveLength(copies.length - 1)
+    expect(pathBox(cloth!.paths[0]!)).toEqual({ x: 0, y: 0, width: length, height: usableWidth })
+    expect(drawing.label).toContain(String(number))
   })
 })

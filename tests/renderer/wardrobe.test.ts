@@ -87,7 +87,7 @@ describe.runIf(hasBrowser)(`the garments at the quote desk${withoutBrowser}`, ()
     // What is on the quote is still there after a look elsewhere.
     await page.getByRole('link', { name: 'Clients', exact: true }).click()
     await page.getByRole('link', { name: 'Quote desk', exact: true }).click()
-    await page.getByText('hose for Þórunn Vale').waitFor()
+    await page.getByText('hose for Łucja Orme').waitFor()
     await reckoned()
     await garment.selectOption('overtunic')
     await expect.poll(() => page.getByText('front neck facing').count()).toBeGreaterThan(0)

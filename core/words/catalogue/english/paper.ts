@@ -264,6 +264,7 @@ export const paper = {
   'draw.garment.label': 'The finished garment, to scale: {garment}.',
   'draw.piece.label': 'Drawing to scale: {piece}.',
   'draw.lay.label': 'Lay to scale on cloth {width} wide, from {from} to {to} from the cut end: {pieces}.',
+  'draw.where.label': 'Where number {number} lies on the cloth. Its figures stand beside this.',
   'draw.lay.nearSelvedge': 'near selvedge',
   'draw.lay.farSelvedge': 'far selvedge',
   'draw.lay.cutEnd': 'cut end',

@@ -271,6 +271,7 @@ export const paper: Translated<typeof english> = {
   'draw.piece.label': 'Maßstäbliche Zeichnung: {piece}.',
   'draw.lay.label':
     'Maßstäblicher Zuschneideplan auf Stoff, {width} breit, von {from} bis {to} ab der Schnittkante: {pieces}.',
+  'draw.where.label': 'Wo Nummer {number} auf dem Stoff liegt. Die Zahlen dazu stehen daneben.',
   'draw.lay.nearSelvedge': 'nahe Webkante',
   'draw.lay.farSelvedge': 'ferne Webkante',
   'draw.lay.cutEnd': 'Schnittkante',

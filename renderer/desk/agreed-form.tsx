@@ -1,3 +1,4 @@
+import { memo } from 'react'
 import type { OutputOf } from '../../core/workroom.ts'
 import { SelectField, TextField } from '../parts/field.tsx'
 import { useQuery, useTell } from '../workroom.tsx'
@@ -16,7 +17,7 @@ type Props = {
 const AT = { rush: 'price.rush', discount: 'price.discount', tax: 'price.tax', brought: 'brought' } as const
 
 /** What is agreed besides the garment: haste, a part taken off, the customer's own cloth, another thread, another tax. */
-export function AgreedForm({ agreed, onChange, estimate, wrong }: Props) {
+export const AgreedForm = memo(({ agreed, onChange, estimate, wrong }: Props) => {
   const tell = useTell()
   const { value: house } = useQuery('settings.get', {})
   const brought = estimate?.brought
@@ -59,7 +60,7 @@ export function AgreedForm({ agreed, onChange, estimate, wrong }: Props) {
       </div>
     </details>
   )
-}
+})
 
 type ThreadProps = {
   work: 'hand' | 'machine'

@@ -1,3 +1,4 @@
+import { memo, useCallback } from 'react'
 import { printLength } from '../../core/words/length.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { WordHelp } from '../help/help.tsx'
@@ -16,24 +17,25 @@ type Props = {
   /** What each choice comes to at present. */
   used: Readonly<Record<string, Value>>
   chosen: Chosen
-  onChange: (chosen: Chosen) => void
+  onChange: (change: (chosen: Chosen) => Chosen) => void
   wrong: { id: string; sentence: string } | undefined
 }
 
 /** A construction's choices as its own data describes them, those set most often first. */
-export function ChoicesForm({ construction, used, chosen, onChange, wrong }: Props) {
+export const ChoicesForm = memo(({ construction, used, chosen, onChange, wrong }: Props) => {
   const tell = useTell()
-  const set = (id: string, value: Value | undefined) => {
-    const { [id]: _, ...rest } = chosen
-    onChange(value === undefined ? rest : { ...rest, [id]: value })
-  }
+  const set = useCallback(
+    (id: string, value: Value | undefined) =>
+      onChange(({ [id]: _, ...rest }) => (value === undefined ? rest : { ...rest, [id]: value })),
+    [onChange],
+  )
   const field = (choice: Choice) => (
     <ChoiceField
       key={choice.id}
       choice={choice}
       used={used[choice.id]}
       chosen={chosen[choice.id]}
-      onChange={(value) => set(choice.id, value)}
+      onChange={set}
       wrong={wrong?.id === choice.id ? wrong.sentence : undefined}
     />
   )
@@ -50,17 +52,17 @@ export function ChoicesForm({ construction, used, chosen, onChange, wrong }: Pro
       )}
     </>
   )
-}
+})
 
 type FieldProps = {
   choice: Choice
   used: Value | undefined
   chosen: Value | undefined
-  onChange: (value: Value | undefined) => void
+  onChange: (id: string, value: Value | undefined) => void
   wrong: string | undefined
 }
 
-function ChoiceField({ choice, used, chosen, onChange, wrong }: FieldProps) {
+const ChoiceField = memo(({ choice, used, chosen, onChange, wrong }: FieldProps) => {
   const { reader } = useHouse()
   const tell = useTell()
   const word = wordOfChoice(choice.id)
@@ -73,7 +75,7 @@ function ChoiceField({ choice, used, chosen, onChange, wrong }: FieldProps) {
         {...shared}
         value={chosen === undefined ? '' : String(chosen)}
         placeholder={worked === undefined ? undefined : tell('screen.desk.worksOut', { value: worked })}
-        onChange={(text) => onChange(text.trim() === '' ? undefined : text)}
+        onChange={(text) => onChange(choice.id, text.trim() === '' ? undefined : text)}
       />
     )
   }
@@ -84,10 +86,10 @@ function ChoiceField({ choice, used, chosen, onChange, wrong }: FieldProps) {
       {...shared}
       value={String(value ?? options[0]!.id)}
       options={options}
-      onChange={(id) => onChange(chosenOf(choice, id))}
+      onChange={(id) => onChange(choice.id, chosenOf(choice, id))}
     />
   )
-}
+})
 
 function optionsOf(choice: Choice, tell: ReturnType<typeof useTell>): { id: string; name: string }[] {
   if (choice.kind === 'yesNo')

@@ -1,3 +1,4 @@
+import { memo } from 'react'
 import { fibresOf } from '../../core/lay/fibres.ts'
 import { printLength } from '../../core/words/length.ts'
 import { printMoney } from '../../core/words/money.ts'
@@ -23,7 +24,7 @@ type Props = {
 }
 
 /** The cloth of the garment, with what one chooses by: its width, its price, and what of it lies in the house. */
-export function ClothField({ cloths, chosen, usual, onChange }: Props) {
+export const ClothField = memo(({ cloths, chosen, usual, onChange }: Props) => {
   const { reader } = useHouse()
   const tell = useTell()
   const { value: stock } = useQuery('stock.list', {})
@@ -50,4 +51,4 @@ export function ClothField({ cloths, chosen, usual, onChange }: Props) {
       help={said.join(' ')}
     />
   )
-}
+})

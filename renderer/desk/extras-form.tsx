@@ -1,3 +1,4 @@
+import { memo } from 'react'
 import { say } from '../../core/words/say.ts'
 import type { InputOf } from '../../core/workroom.ts'
 import { WordHelp } from '../help/help.tsx'
@@ -16,7 +17,7 @@ const TUCK = 20
 const COUNTS = [0, 1, 2, 3, 4, 5, 6]
 
 /** What a client also asks for, of whatever garment: room to grow, nursing slits, a trim on some of its edges. */
-export function ExtrasForm({ estimate, extras, onChange }: Props) {
+export const ExtrasForm = memo(({ estimate, extras, onChange }: Props) => {
   const { reader } = useHouse()
   const tell = useTell()
   const { growthTucks, inlay = 0, nursingSlits = false, trim = [] } = extras
@@ -71,4 +72,4 @@ export function ExtrasForm({ estimate, extras, onChange }: Props) {
       </div>
     </details>
   )
-}
+})

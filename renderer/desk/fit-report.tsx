@@ -1,10 +1,11 @@
+import { memo } from 'react'
 import { printLength } from '../../core/words/length.ts'
 import { say } from '../../core/words/say.ts'
 import { useHouse, useTell } from '../workroom.tsx'
 import type { Estimate } from './use-estimate.ts'
 
 /** Every question of the fit report, those that fail first and with what would mend them. */
-export function FitReport({ draft: { fit, cautions } }: { draft: Estimate['draft'] }) {
+export const FitReport = memo(({ draft: { fit, cautions } }: { draft: Estimate['draft'] }) => {
   const { reader } = useHouse()
   const tell = useTell()
   const order = ['fails', 'unchecked', 'good']
@@ -64,4 +65,4 @@ export function FitReport({ draft: { fit, cautions } }: { draft: Estimate['draft
       {cautions.length === 0 ? null : <p className="quiet">{tell('caution.localRules')}</p>}
     </section>
   )
-}
+})

@@ -1,3 +1,4 @@
+import { memo } from 'react'
 import { SelectField } from '../parts/field.tsx'
 import { useTell } from '../workroom.tsx'
 import type { Estimate } from './use-estimate.ts'
@@ -15,7 +16,7 @@ type Props = {
 }
 
 /** A cloth for the lining, interlining and facings of a garment that has them: its own, or another. */
-export function OtherClothFields({ estimate, cloths, chosen, onChange }: Props) {
+export const OtherClothFields = memo(({ estimate, cloths, chosen, onChange }: Props) => {
   const tell = useTell()
   const there = (role: OtherRole) => estimate?.draft.pieces.some(({ cloth }) => cloth === role) === true
   return OTHER_ROLES.filter(there).map((role) => (
@@ -30,4 +31,4 @@ export function OtherClothFields({ estimate, cloths, chosen, onChange }: Props) 
       options={[{ id: '', name: tell('screen.desk.cloth.same') }, ...cloths]}
     />
   ))
-}
+})

@@ -47,6 +47,8 @@ type ReckoningProps = Shared & {
 
 type PlanId = 'machineWhereHidden' | 'allByHand' | 'allByMachine'
 
+/** What every choice comes to before anything is reckoned. */
+const NOTHING = {}
 /** What is drafted until another garment is chosen. */
 const FIRST = 'goredUndertunic'
 
@@ -193,7 +195,7 @@ export function Reckoning(props: ReckoningProps) {
           {construction === undefined ? null : (
             <ChoicesForm
               construction={construction}
-              used={estimate?.draft.choices ?? {}}
+              used={estimate?.draft.choices ?? NOTHING}
               chosen={choices}
               onChange={setChoices}
               wrong={wrongChoice === undefined ? undefined : { id: wrongChoice, sentence: refused!.message }}

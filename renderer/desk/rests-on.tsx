@@ -1,10 +1,11 @@
+import { memo } from 'react'
 import { printDayShort } from '../../core/words/dates.ts'
 import { settingAt } from '../settings/place.ts'
 import { useHouse, useTell } from '../workroom.tsx'
 import type { Promised } from './use-promise.ts'
 
 /** What the day that can be promised rests on. Its line is there from the first, so that nothing moves when it is filled. */
-export function RestsOn({ readyBy, old }: Promised) {
+export const RestsOn = memo(({ readyBy, old }: Promised) => {
   const { reader } = useHouse()
   const tell = useTell()
   const said = () => {
@@ -20,4 +21,4 @@ export function RestsOn({ readyBy, old }: Promised) {
       {said()} {readyBy === undefined ? null : <a href={settingAt('people')}>{tell('weeks.bill.hours')}</a>}
     </p>
   )
-}
+})

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react'
+import { startTransition, useEffect, useRef, useState } from 'react'
 import type { InputOf, OutputOf } from '../../core/workroom.ts'
 import { Refused } from '../bridge/ask.ts'
 import { sentenceOf, useHouse } from '../workroom.tsx'
@@ -30,19 +30,37 @@ export function useEstimate(wanted: Wanted) {
         waiting.current = undefined
         try {
           const found = await workroom.ask('garment.estimate', JSON.parse(next) as Wanted)
-          setEstimate(found)
-          setRefused(undefined)
-        } catch (error) {
-          setRefused({
-            message: sentenceOf(error),
-            field: error instanceof Refused ? error.field : undefined,
+          show(() => {
+            setEstimate((before) => keepingSame(before, found))
+            setRefused(undefined)
           })
+        } catch (error) {
+          show(() =>
+            setRefused({
+              message: sentenceOf(error),
+              field: error instanceof Refused ? error.field : undefined,
+            }),
+          )
         }
       }
       working.current = false
-      setBusy(false)
     }
+    // The next key is painted before what the last one led to, and nobody is told that it is there before it is.
+    const show = (what: () => void) =>
+      startTransition(() => {
+        what()
+        if (waiting.current === undefined) setBusy(false)
+      })
     void work()
   }, [workroom, key])
   return { estimate, refused, busy }
+}
+
+/** A new estimate with those parts of the one before in it that came out the same, so that nothing of them is drawn again. */
+function keepingSame(before: Estimate | undefined, found: Estimate): Estimate {
+  if (before === undefined) return found
+  const same = (Object.keys(found) as (keyof Estimate)[]).filter(
+    (part) => JSON.stringify(before[part]) === JSON.stringify(found[part]),
+  )
+  return { ...found, ...Object.fromEntries(same.map((part) => [part, before[part]])) }
 }

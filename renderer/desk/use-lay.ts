@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react'
+import { startTransition, useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import type { InputOf, OutputOf, Progress } from '../../core/workroom.ts'
 import { useHalfFilled } from '../parts/kept.tsx'
 import { type Doing, useDoing, useHouse } from '../workroom.tsx'
@@ -75,7 +75,9 @@ export function useLay(asked: Asked): LayTable {
     const { signal } = stop.current
     setRunning({ done: 0 })
     const told = ({ done, best }: Progress) =>
-      setRunning({ done, ...(best === undefined ? {} : { best: (best as { lay: Lay }).lay }) })
+      startTransition(() =>
+        setRunning({ done, ...(best === undefined ? {} : { best: (best as { lay: Lay }).lay }) }),
+      )
     void doing
       .run(async () => {
         const result = await workroom.ask('lay.best', { ...asked, lay: wish }, told, signal)

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react'
+import { startTransition, useEffect, useState } from 'react'
 import type { InputOf, OutputOf } from '../../core/workroom.ts'
 import { useHouse } from '../workroom.tsx'
 
@@ -26,7 +26,7 @@ export function usePromise(wanted: InputOf<'garment.promise'>, settled: boolean)
     let current = true
     const later = setTimeout(() => {
       workroom.ask('garment.promise', JSON.parse(key) as InputOf<'garment.promise'>).then(
-        (readyBy) => current && setAnswer({ key, readyBy }),
+        (readyBy) => current && startTransition(() => setAnswer({ key, readyBy })),
         // What refuses the garment stands above the bill already.
         () => {},
       )

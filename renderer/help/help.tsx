@@ -1,4 +1,4 @@
-import { type ReactNode, useMemo } from 'react'
+import { memo, type ReactNode, useMemo } from 'react'
 import { Button, Dialog, DialogTrigger, Heading, Popover } from 'react-aria-components'
 import { drawExplained, type ExplainedWord } from '../../core/draw/explained.ts'
 import { drawTape, type TapedMeasure } from '../../core/draw/tape.ts'
@@ -7,7 +7,7 @@ import { useTell } from '../workroom.tsx'
 import { sourceOf } from './topics.ts'
 
 /** A question mark beside a word of the trade: what it means and why it matters, with a drawing. */
-export function WordHelp({ word }: { word: ExplainedWord }) {
+export const WordHelp = memo(({ word }: { word: ExplainedWord }) => {
   const tell = useTell()
   const name = tell(`help.${word}`)
   const what = tell(`help.${word}.what`)
@@ -19,7 +19,7 @@ export function WordHelp({ word }: { word: ExplainedWord }) {
       <Source code={sourceOf(word)} />
     </Help>
   )
-}
+})
 
 /** A question mark beside a measure: where its tape goes, how it is taken and what to mind. */
 export function MeasureHelp({ measure }: { measure: TapedMeasure }) {

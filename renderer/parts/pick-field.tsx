@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useState } from 'react'
+import { type KeyboardEvent, memo, useState } from 'react'
 import { ComboBox, Input, Label, ListBox, ListBoxItem, Popover } from 'react-aria-components'
 import { namedSo } from '../../core/words/plain-letters.ts'
 import { useTell } from '../workroom.tsx'
@@ -14,7 +14,7 @@ type Props = {
 }
 
 /** One of many by its name: any beginnings of its words are typed, without capitals and marks. */
-export function PickField({ label, value, onChange, options }: Props) {
+export const PickField = memo(({ label, value, onChange, options }: Props) => {
   const tell = useTell()
   const name = options.find(({ id }) => id === value)?.name ?? ''
   const [typed, setTyped] = useState<string>()
@@ -56,4 +56,4 @@ export function PickField({ label, value, onChange, options }: Props) {
       </Popover>
     </ComboBox>
   )
-}
+})

@@ -71,6 +71,7 @@ async function taken({ folder, width, dark }: Shot): Promise<void> {
   await picture('first-start')
   await page.getByRole('button', { name: 'Look round Tenter Lane' }).click()
   await page.locator('.desk-results[aria-busy="false"] .bill').waitFor()
+  await page.locator('.bill .old').waitFor({ state: 'detached' })
   await picture('quote-desk')
   await room('Clients', 'a.entry')
   await page.locator('a.entry').last().click()

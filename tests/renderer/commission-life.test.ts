@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises'
 import { describe, expect, test } from 'vitest'
-import { hasBrowser, openPlanner, usingBrowser, withoutBrowser } from '../support/browser.ts'
+import { chooseFile, hasBrowser, openPlanner, usingBrowser, withoutBrowser } from '../support/browser.ts'
 import { scratch } from '../support/store.ts'
 import { openUncut, toTheUncut } from '../support/uncut.ts'
 import { granted } from '../support/undertunic.ts'
@@ -101,9 +101,7 @@ describe.runIf(hasBrowser)(`the life of a commission on screen${withoutBrowser}`
     await page.getByText('She brings belt and shoes.').waitFor()
 
     const picture = await page.screenshot()
-    const chosen = page.waitForEvent('filechooser')
-    await page.getByRole('button', { name: 'Add pictures' }).click()
-    await (await chosen).setFiles({ name: 'effigy.png', mimeType: 'image/png', buffer: picture })
+    await chooseFile(page, 'Add pictures', { name: 'effigy.png', mimeType: 'image/png', buffer: picture })
     const small = page.locator('.thumbnail img')
     await small.waitFor()
     const sizeOf = (image: typeof small) =>
@@ -114,9 +112,11 @@ describe.runIf(hasBrowser)(`the life of a commission on screen${withoutBrowser}`
     await page.getByRole('button', { name: 'Take it off: effigy.png' }).click()
     await page.locator('figure form').getByRole('button', { name: 'Take it off' }).click()
     await small.waitFor({ state: 'detached' })
-    const refused = page.waitForEvent('filechooser')
-    await page.getByRole('button', { name: 'Add pictures' }).click()
-    await (await refused).setFiles({ name: 'list.png', mimeType: 'image/png', buffer: Buffer.from('no') })
+    await chooseFile(page, 'Add pictures', {
+      name: 'list.png',
+      mimeType: 'image/png',
+      buffer: Buffer.from('no'),
+    })
     await page.getByText('list.png is no picture that can be kept.').waitFor()
     expect(planner.errors).toEqual([])
     await planner.close()

@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest'
-import { hasBrowser, openPlanner, type Planner, usingBrowser, withoutBrowser } from '../support/browser.ts'
+import {
+  chooseFile,
+  hasBrowser,
+  openPlanner,
+  type Planner,
+  usingBrowser,
+  withoutBrowser,
+} from '../support/browser.ts'
 import { axeFaults } from '../support/screen-checks.ts'
 import { scratch } from '../support/store.ts'
 import { openUncut, toTheCloths, toTheUncut } from '../support/uncut.ts'
@@ -111,9 +118,7 @@ async function tour(planner: Planner, look: (screen: string) => Promise<void>): 
   await ask('invoice.make', { commissionId })
   await toTheUncut(page)
   const picture = await page.screenshot()
-  const chosen = page.waitForEvent('filechooser')
-  await page.getByRole('button', { name: 'Add pictures' }).click()
-  await (await chosen).setFiles({ name: 'effigy.png', mimeType: 'image/png', buffer: picture })
+  await chooseFile(page, 'Add pictures', { name: 'effigy.png', mimeType: 'image/png', buffer: picture })
   await page.locator('.thumbnail').click()
   await page.locator('figure img').waitFor()
   await page.locator('summary', { hasText: 'Cut piece by piece' }).click()

@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest'
-import { hasBrowser, openPlanner, type Planner, usingBrowser, withoutBrowser } from '../support/browser.ts'
+import {
+  chooseFile,
+  hasBrowser,
+  openPlanner,
+  type Planner,
+  usingBrowser,
+  withoutBrowser,
+} from '../support/browser.ts'
 import { scratch } from '../support/store.ts'
 import { openUncut, toTheUncut } from '../support/uncut.ts'
 
@@ -59,9 +66,7 @@ describe.runIf(hasBrowser)(`papers on screen${withoutBrowser}`, () => {
     await page.getByRole('link', { name: 'Workroom', exact: true }).click()
     await page.getByText('There is no mark yet.').waitFor()
     const picture = await page.screenshot()
-    const chosen = page.waitForEvent('filechooser')
-    await page.getByRole('button', { name: 'Choose a picture' }).click()
-    await (await chosen).setFiles({ name: 'mark.png', mimeType: 'image/png', buffer: picture })
+    await chooseFile(page, 'Choose a picture', { name: 'mark.png', mimeType: 'image/png', buffer: picture })
     await page.getByRole('img', { name: 'Your mark' }).waitFor()
     await toTheUncut(page)
     await page.getByRole('link', { name: 'Quotes', exact: true }).click()

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
-import { hasBrowser, openPlanner, usingBrowser, withoutBrowser } from '../support/browser.ts'
+import { chooseFile, hasBrowser, openPlanner, usingBrowser, withoutBrowser } from '../support/browser.ts'
 import { scratch } from '../support/store.ts'
 import { granted } from '../support/undertunic.ts'
 
@@ -39,13 +39,7 @@ describe.runIf(hasBrowser)(`a workroom taken along, on screen${withoutBrowser}`,
     await planner.close()
 
     const other = await openPlanner(browser(), scratch())
-    const choose = async (path: string) => {
-      const [chooser] = await Promise.all([
-        other.page.waitForEvent('filechooser'),
-        other.page.getByRole('button', { name: 'Choose the file' }).click(),
-      ])
-      await chooser.setFiles(path)
-    }
+    const choose = (path: string) => chooseFile(other.page, 'Choose the file', path)
     await choose(join(import.meta.dirname, 'take-out.test.ts'))
     await other.page.getByText('That file is no workroom that was taken along.').waitFor()
     await choose(archive)

@@ -78,3 +78,12 @@ export async function openPlanner(
   }
   return { page, server, store, errors, close }
 }
+
+type Chosen = string | { name: string; mimeType: string; buffer: Buffer }
+
+/** Chooses a file by a button of the page; by key, since what still comes onto a page may move it from under the pointer. */
+export async function chooseFile(page: Page, button: string, file: Chosen): Promise<void> {
+  const chosen = page.waitForEvent('filechooser')
+  await page.getByRole('button', { name: button }).press('Enter')
+  await (await chosen).setFiles(file)
+}

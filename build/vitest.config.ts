@@ -11,7 +11,8 @@ export default defineConfig({
     globalSetup: [`${root}build/vitest.setup.ts`],
     // As many at once as there are cores: most of the time of the screens' tests is the browser's.
     maxWorkers: '100%',
-    // A module is loaded once and not for every file again, which is a fifth of the time: none keeps what a test did.
+    // Modules are loaded once and not for every file again, which was a fifth of the time; a test that changes what one keeps
+    // loads its own.
     isolate: false,
     testTimeout: 60_000,
     hookTimeout: 60_000,

@@ -78,8 +78,20 @@ export function laidCopies(lay: LaidOut, pieces: readonly LaidPiece[]): LaidCopy
 /** A lay that leaves less of the width than this is said to take all of it, mm: cloth is not equally wide all along (common practice). */
 const SPARE = 10
 
-/** What a lay takes of the width where it takes all but a little of it, mm; undefined where the cloth may be narrower. */
+/**
+ * What a lay takes of the width where it takes all but a little of it, mm; undefined where the cloth may be narrower. Doubled
+ * cloth that is narrower folds nearer: there what lies through both layers counts twice from the selvedge, and what lies over
+ * the fold by its own width; whether the two meet is not looked at.
+ */
 export function takenWidth(lay: LaidOut, pieces: readonly LaidPiece[]): number | undefined {
-  const taken = Math.max(0, ...laidCopies(lay, pieces).map(({ box }) => box.x + box.width))
+  const half = lay.usableWidth / 2
+  const takes = ({ box: { x, width } }: LaidCopy): number =>
+    lay.manner !== 'doubled' ? x + width : x < half && x + width > half + SPARE / 2 ? width : 2 * (x + width)
+  const taken = Math.max(
+    0,
+    ...laidCopies(lay, pieces)
+      .filter(({ box }) => lay.manner !== 'doubled' || box.x < half)
+      .map(takes),
+  )
   return taken > lay.usableWidth - SPARE ? taken : undefined
 }

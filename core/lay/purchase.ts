@@ -22,6 +22,17 @@ export function purchaseOf({ length }: Pick<Lay, 'length'>, cloth: Cloth, rules:
   return { layLength: length, endAllowance, squaring, testStrip, shrinkage, margin, needed, toBuy }
 }
 
+/** What a purchase adds up from, in the order in which it is told; the last is what the others come to. */
+export const PURCHASE_LINES = [
+  'layLength',
+  'endAllowance',
+  'squaring',
+  'testStrip',
+  'shrinkage',
+  'margin',
+  'needed',
+] as const
+
 /** No cloth is bought where none is cut. */
 const NOTHING: Purchase = {
   ...{

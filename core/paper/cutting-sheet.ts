@@ -8,7 +8,7 @@ import type { Path, Point } from '../geometry/types.ts'
 import type { Lay } from '../lay/types.ts'
 import { sharedBy, sharedPieces } from '../quote/shared.ts'
 import type { QuoteSnapshot } from '../quote/types.ts'
-import { printLengthBare } from '../words/length.ts'
+import { printLengthBare, roundedUp } from '../words/length.ts'
 import { type Reader, say } from '../words/say.ts'
 import type { Block } from './block.ts'
 import type { Cell } from './cells.ts'
@@ -122,9 +122,9 @@ const percent = (part: number, reader: Reader): string =>
   new Intl.NumberFormat(reader.locale, { style: 'percent', maximumFractionDigits: 0 }).format(part)
 
 /** Where the pieces take all the width, how wide the cloth must be everywhere: rounded up. */
-function tight(lay: Lay, pieces: readonly LaidPiece[], tell: Teller): string[] {
+function tight(lay: Lay, pieces: readonly LaidPiece[], tell: Teller, reader: Reader): string[] {
   const taken = takenWidth(lay, pieces)
-  return taken === undefined ? [] : [tell('lay.tight', { taken: { mm: Math.ceil(taken) } })]
+  return taken === undefined ? [] : [tell('lay.tight', { taken: { mm: roundedUp(taken, reader.unit) } })]
 }
 
 /** What is done before the shears are taken up. */
@@ -146,7 +146,7 @@ function before(lay: Lay, pieces: readonly LaidPiece[], rightSide: boolean, read
         tell('paper.cutting.measureAgain'),
         tell(rightSide ? 'paper.cutting.wrongSideUp' : 'paper.cutting.eitherSide'),
         ...(lay.manner === 'doubled' ? [tell('paper.cutting.fold')] : []),
-        ...tight(lay, pieces, tell),
+        ...tight(lay, pieces, tell, reader),
         ...tornAt(tell, lay, reader),
       ]),
     ],

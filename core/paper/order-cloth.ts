@@ -1,34 +1,15 @@
+import { PURCHASE_LINES } from '../lay/purchase.ts'
 import type { Purchase } from '../lay/types.ts'
 import type { Estimate } from '../price/estimate.types.ts'
 import { sharedBy } from '../quote/shared.ts'
 import type { QuotedCloth, QuoteLine } from '../quote/types.ts'
 import { stitchesUsed } from '../sew/worked.ts'
-import { printLength } from '../words/length.ts'
+import { printLength, roundedUp } from '../words/length.ts'
 import { type PhraseCode, phrase } from '../words/phrase.ts'
 import type { Reader } from '../words/say.ts'
-import { MM_PER, type WorkroomUnit } from '../words/units.ts'
 import type { Block } from './block.ts'
 import { nameOf } from './names.ts'
 import { type GarmentSheet, listed, tellerOf } from './sheet.ts'
-
-/** What a length is printed to in each unit, mm: see `printLength`. */
-const FINEST = { mm: 1, cm: 1, in: MM_PER.in / 8 } as const
-/** Rounding dust that must not buy another step, parts of a step. */
-const DUST = 1e-6
-
-/** A length that must not be less on paper than it is: rounded up to what the unit is printed to. */
-const roundedUp = (mm: number, unit: WorkroomUnit): number =>
-  Math.ceil(mm / FINEST[unit] - DUST) * FINEST[unit]
-
-const ADDITIONS = [
-  'layLength',
-  'endAllowance',
-  'squaring',
-  'testStrip',
-  'shrinkage',
-  'margin',
-  'needed',
-] as const
 
 /**
  * For each cloth what to buy and how it is reckoned, then how to wash it and what width that leaves. A length that
@@ -118,7 +99,7 @@ function oneCloth(
 
 function reckoning(purchase: Purchase, reader: Reader, toBuy: boolean): Block {
   const tell = tellerOf(reader)
-  const code = (id: (typeof ADDITIONS)[number]): PhraseCode => `paper.cloth.line.${id}`
+  const code = (id: (typeof PURCHASE_LINES)[number]): PhraseCode => `paper.cloth.line.${id}`
   const size = (mm: number) => printLength(mm, reader.unit, reader.locale)
   const atLeast = (mm: number) => size(roundedUp(mm, reader.unit))
   return {
@@ -131,7 +112,7 @@ function reckoning(purchase: Purchase, reader: Reader, toBuy: boolean): Block {
       { heading: '', share: 36, align: 'right' },
     ],
     rows: [
-      ...ADDITIONS.filter((id) => id === 'layLength' || purchase[id] > 0).map((id) => ({
+      ...PURCHASE_LINES.filter((id) => id === 'layLength' || purchase[id] > 0).map((id) => ({
         cells: [tell(code(id)), id === 'needed' ? atLeast(purchase[id]) : size(purchase[id])],
       })),
       ...(toBuy ? [{ cells: [tell('paper.cloth.toBuy'), atLeast(purchase.toBuy)], strong: true }] : []),

@@ -131,6 +131,15 @@ export function printLength(mm: number, unit: WorkroomUnit, locale: string): str
   return `${printLengthBare(mm, unit, locale)} ${unit}`
 }
 
+/** What a length is printed to in each unit, mm. */
+const FINEST = { mm: 1, cm: 1, in: MM_PER.in / 8 } as const
+/** Rounding dust that must not cost another step, parts of a step. */
+const DUST = 1e-6
+
+/** A length that must not be less in print than it is, mm: rounded up to what its unit is printed to. */
+export const roundedUp = (mm: number, unit: WorkroomUnit): number =>
+  Math.ceil(mm / FINEST[unit] - DUST) * FINEST[unit]
+
 /** As `printLength`, without the unit, for tables whose heading names it. */
 export function printLengthBare(mm: number, unit: WorkroomUnit, locale: string): string {
   if (unit === 'in') {

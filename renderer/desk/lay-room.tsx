@@ -2,7 +2,7 @@ import { memo, useMemo, useState } from 'react'
 import { chalkWriting } from '../../core/draw/chalk.ts'
 import { takenWidth } from '../../core/draw/laid.ts'
 import { drawLay } from '../../core/draw/lay.ts'
-import { printLength } from '../../core/words/length.ts'
+import { printLength, roundedUp } from '../../core/words/length.ts'
 import { say } from '../../core/words/say.ts'
 import type { InputOf } from '../../core/workroom.ts'
 import { Button } from '../parts/button.tsx'
@@ -109,7 +109,9 @@ const LayDrawing = memo(({ lay, draft }: { lay: Estimate['lay']; draft: Estimate
         <SheetDrawing drawing={drawing} />
       </section>
       <p className="quiet">{tell('guiding.lay.figures', { unit: chalkWriting(reader).unit })}</p>
-      {taken === undefined ? null : <p>{tell('lay.tight', { taken: { mm: Math.ceil(taken) } })}</p>}
+      {taken === undefined ? null : (
+        <p>{tell('lay.tight', { taken: { mm: roundedUp(taken, reader.unit) } })}</p>
+      )}
       <div className="lay-tools">
         <Button onPress={() => setSize(Math.min(8, size * STEP))}>{tell('screen.lay.larger')}</Button>
         <Button onPress={() => setSize(Math.max(1, size / STEP))} busy={size <= 1}>

@@ -1,4 +1,5 @@
 import { memo } from 'react'
+import { PURCHASE_LINES } from '../../core/lay/purchase.ts'
 import { printLength } from '../../core/words/length.ts'
 import { printMoney } from '../../core/words/money.ts'
 import { type PhraseCode, phrase } from '../../core/words/phrase.ts'
@@ -14,15 +15,6 @@ export const Reasons = memo(
     const { reader } = useHouse()
     const tell = useTell()
     const length = (mm: number) => printLength(mm, reader.unit, reader.locale)
-    const bought = [
-      'layLength',
-      'endAllowance',
-      'squaring',
-      'testStrip',
-      'shrinkage',
-      'margin',
-      'needed',
-    ] as const
     const metres = new Intl.NumberFormat(reader.locale, { maximumFractionDigits: 1 })
     const names = new Map(draft.steps.map(({ id, name }) => [id, say(name, reader)]))
     return (
@@ -52,7 +44,7 @@ export const Reasons = memo(
           <summary>{tell('screen.reasons.cloth')}</summary>
           <table>
             <tbody>
-              {bought.map((id) => (
+              {PURCHASE_LINES.map((id) => (
                 <tr key={id}>
                   <td>{tell(`paper.cloth.line.${id}`)}</td>
                   <td className="amount">{length(purchase[id])}</td>

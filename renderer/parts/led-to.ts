@@ -6,8 +6,9 @@ const SETTLING = 3000
 
 /**
  * Leads to the part of a screen or the field that the address asks for, as soon as it is there, and stays with it until she
- * moves; again when she takes a way there that the address already speaks of. @param begins with this the ids of what can be
- * led to begin
+ * moves; again when she takes a way there that the address already speaks of.
+ *
+ * @param begins with this the ids of what can be led to begin
  */
 export function useLedTo(begins: string): void {
   const at = usePlace().query.get('at')

@@ -6,8 +6,10 @@ import { boxesCross, lettersCorners } from '../../core/draw/letters.ts'
 import { drawPiece, fittingScale } from '../../core/draw/piece.ts'
 import { corners, onTheTable, placePath } from '../../core/draw/placed.ts'
 import { drawWhere } from '../../core/draw/where.ts'
+import { polygon } from '../../core/geometry/path.ts'
 import { boxOf, line, pathBox } from '../../core/geometry/segment.ts'
 import { english } from '../../core/words/catalogue/english.ts'
+import { phrase } from '../../core/words/phrase.ts'
 import { englishReader } from '../../core/words/say.ts'
 import { pieces, theLay } from '../paper/fixture.ts'
 
@@ -220,6 +222,31 @@ describe('a lay drawn', () => {
     expect(takenWidth({ ...theLay, usableWidth: taken + 9.9 }, pieces)).toBeCloseTo(taken, 9)
     expect(takenWidth({ ...theLay, usableWidth: taken }, pieces)).toBeCloseTo(taken, 9)
     expect(takenWidth({ ...theLay, usableWidth: taken + 10.1 }, pieces)).toBeUndefined()
+  })
+
+  it('on doubled cloth takes the whole width only where a layer of it is full', () => {
+    const wide = (width: number) =>
+      polygon([
+        { x: 0, y: 0 },
+        { x: width, y: 0 },
+        { x: width, y: 500 },
+        { x: 0, y: 500 },
+      ])
+    const name = phrase('store.kind.garment')
+    const lay = (usableWidth: number, width: number, xs: number[]) => {
+      const [copies, outline] = [xs.map((_, i) => ({ id: `${i}`, name, mirrored: false })), wide(width)]
+      const placements = xs.map((x, i) => ({
+        ...{ piece: 'one', copy: `${i}`, x, y: 0, angle: 0 as const, flipped: false },
+      }))
+      return takenWidth({ usableWidth, length: 500, placements, manner: 'doubled' }, [
+        { id: 'one', name, copies, outline, cut: outline, openings: [], slits: [] },
+      ])
+    }
+    // Two through both layers, at the selvedges; then one over the fold.
+    expect(lay(1000, 400, [0, 600])).toBeUndefined()
+    expect(lay(808, 400, [0, 408])).toBe(800)
+    expect(lay(1000, 600, [200])).toBeUndefined()
+    expect(lay(606, 600, [3])).toBe(600)
   })
 
   it('of a stretch of cloth shows the copies in it and nothing beyond', () => {

@@ -52,6 +52,15 @@ describe.runIf(hasBrowser)(`the box in which one finds and does${withoutBrowser}
         .toBeLessThan(800)
     }
 
+    // The address speaks of it already, and she has scrolled away.
+    await page.evaluate(() => scrollTo(0, 0))
+    const top = () =>
+      page.evaluate(() => document.getElementById('settings-lookRound')!.getBoundingClientRect().top)
+    expect(await top()).toBeGreaterThan(800)
+    await type('sample')
+    await offered.getByRole('link', { name: 'Look round the sample, print “The first hour”' }).click()
+    await expect.poll(top).toBeLessThan(800)
+
     for (const word of ['earned', 'profit', 'worth']) {
       await type(word)
       await offered.getByRole('link', { name: 'What it came to' }).click()

@@ -60,7 +60,7 @@ export function Clients() {
       <ul className="entries">
         {value?.clients.map((client) => (
           <li key={client.id}>
-            <a className="entry" href={addressOf('clients', client.id)}>
+            <a className="entry client" href={addressOf('clients', client.id)}>
               <strong>{client.name}</strong>
               <span className="quiet">{client.address.join(', ')}</span>
               <span className="quiet">{standing(client)}</span>

@@ -8,6 +8,7 @@ import type { Path, Point } from '../geometry/types.ts'
 import type { Lay } from '../lay/types.ts'
 import { sharedBy, sharedPieces } from '../quote/shared.ts'
 import type { QuoteSnapshot } from '../quote/types.ts'
+import { numberFormat } from '../words/formats.ts'
 import { printLengthBare, roundedUp } from '../words/length.ts'
 import { type Reader, say } from '../words/say.ts'
 import type { Block } from './block.ts'
@@ -119,7 +120,7 @@ function tornAt(tell: Teller, { tears = [], length }: Lay, reader: Reader): stri
 }
 
 const percent = (part: number, reader: Reader): string =>
-  new Intl.NumberFormat(reader.locale, { style: 'percent', maximumFractionDigits: 0 }).format(part)
+  numberFormat(reader.locale, { style: 'percent', maximumFractionDigits: 0 }).format(part)
 
 /** Where the pieces take all the width, how wide the cloth must be everywhere: rounded up. */
 function tight(lay: Lay, pieces: readonly LaidPiece[], tell: Teller, reader: Reader): string[] {

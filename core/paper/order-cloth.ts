@@ -4,6 +4,7 @@ import type { Estimate } from '../price/estimate.types.ts'
 import { sharedBy } from '../quote/shared.ts'
 import type { QuotedCloth, QuoteLine } from '../quote/types.ts'
 import { stitchesUsed } from '../sew/worked.ts'
+import { numberFormat } from '../words/formats.ts'
 import { printLength, roundedUp } from '../words/length.ts'
 import { type PhraseCode, phrase } from '../words/phrase.ts'
 import type { Reader } from '../words/say.ts'
@@ -70,7 +71,7 @@ function oneCloth(
       ],
       right: [],
     }
-  const percent = new Intl.NumberFormat(reader.locale, { style: 'percent', maximumFractionDigits: 1 })
+  const percent = numberFormat(reader.locale, { style: 'percent', maximumFractionDigits: 1 })
   const wash = [
     tell('paper.cloth.wash', {
       warp: percent.format(cloth.warpShrinkage),
@@ -124,7 +125,7 @@ function reckoning(purchase: Purchase, reader: Reader, toBuy: boolean): Block {
 export function threadBlocks({ estimate }: QuoteLine, reader: Reader): Block[] {
   const tell = tellerOf(reader)
   const { threads } = estimate.sewing
-  const metres = new Intl.NumberFormat(reader.locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 })
+  const metres = numberFormat(reader.locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 })
   const { seams, hems } = estimate.draft
   const used = stitchesUsed(estimate.sewing.rows, hems).map(({ worked, stitch }) => [
     tell(`paper.plan.${worked}`),

@@ -1,6 +1,7 @@
 import type { Draft, Seam, Span, Stage, Step } from '../draft/types.ts'
 import type { Row as StitchRow } from '../sew/types.ts'
 import { dayAt } from '../words/dates.ts'
+import { numberFormat } from '../words/formats.ts'
 import { printLengthBare } from '../words/length.ts'
 import { type Reader, say } from '../words/say.ts'
 import { printMinutes } from '../words/time.ts'
@@ -189,7 +190,7 @@ function purposeOf({ purpose }: StitchRow, reader: Reader): Cell {
 }
 
 function figuresOf(row: StitchRow, allowance: string, reader: Reader): Cell[] {
-  const metres = new Intl.NumberFormat(reader.locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 })
+  const metres = numberFormat(reader.locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 })
   return [
     printLengthBare(row.length, reader.unit, reader.locale),
     nameOf('stitch', row.stitch, reader),

@@ -1,4 +1,5 @@
 import type { QuoteLine, QuoteSnapshot } from '../quote/types.ts'
+import { numberFormat } from '../words/formats.ts'
 import { printMoney } from '../words/money.ts'
 import { type Reader, say } from '../words/say.ts'
 import type { Block } from './block.ts'
@@ -136,7 +137,7 @@ function sums(snapshot: QuoteSnapshot, [lead, name, sum]: readonly number[] = [6
   const reader = readerOf(snapshot)
   const tell = tellerOf(reader)
   const amount = (value: QuoteLine['net']) => printMoney(value, reader.locale)
-  const rate = new Intl.NumberFormat(reader.locale, { style: 'percent', maximumFractionDigits: 2 })
+  const rate = numberFormat(reader.locale, { style: 'percent', maximumFractionDigits: 2 })
   const { tax, shipping, payments = [] } = snapshot
   const taxes = snapshot.taxes ?? [{ basisPoints: tax.basisPoints, net: snapshot.net, amount: tax.amount }]
   const untaxed = taxes.every(({ basisPoints }) => basisPoints === 0)

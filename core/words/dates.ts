@@ -4,6 +4,7 @@ import { differenceInCalendarDays } from 'date-fns/differenceInCalendarDays'
 import { formatISO } from 'date-fns/formatISO'
 import { isValid } from 'date-fns/isValid'
 import { parseISO } from 'date-fns/parseISO'
+import { dayFormat, momentFormat } from './formats.ts'
 import { phrase } from './phrase.ts'
 import { Refusal } from './refusal.ts'
 
@@ -37,33 +38,21 @@ export const dayOfNumber = (number: number): Day => new Date(number * 86_400_000
 export const weekdayOfNumber = (number: number): number => (((number + 3) % 7) + 7) % 7
 
 /** The workroom's calendar day at an instant (UTC, ISO 8601) in an IANA time zone. */
-export function dayAt(instant: string, timeZone: string): Day {
-  let format = dayFormats.get(timeZone)
-  if (format === undefined) {
-    format = new Intl.DateTimeFormat('en-CA', {
-      ...{ timeZone, year: 'numeric', month: '2-digit', day: '2-digit' },
-    })
-    dayFormats.set(timeZone, format)
-  }
-  return format.format(new Date(instant))
-}
+export const dayAt = (instant: string, timeZone: string): Day =>
+  momentFormat('en-CA', { timeZone, ...IN_FIGURES }).format(new Date(instant))
 
-/** Making one takes a thousand times as long as using it, and lists of all steps ask for each. */
-const dayFormats = new Map<string, Intl.DateTimeFormat>()
+const IN_FIGURES = { year: 'numeric', month: '2-digit', day: '2-digit' } as const
 
 /** A day in words for the reader: `25 November 2026`. */
 export function printDate(day: Day, locale: string): string {
-  return new Intl.DateTimeFormat(locale, {
+  return dayFormat(locale, {
     day: 'numeric',
     month: 'long',
     year: 'numeric',
-    timeZone: 'UTC',
   }).format(new Date(`${day}T00:00:00Z`))
 }
 
 /** A day in few letters, for a column: `25 Nov 2026`. */
 export function printDayShort(day: Day, locale: string): string {
-  return new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' }).format(
-    new Date(`${day}T00:00:00Z`),
-  )
+  return dayFormat(locale, { dateStyle: 'medium' }).format(new Date(`${day}T00:00:00Z`))
 }

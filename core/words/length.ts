@@ -1,4 +1,4 @@
-import { numberFormat } from './number-format.ts'
+import { numberFormat } from './formats.ts'
 import { phrase } from './phrase.ts'
 import { Refusal } from './refusal.ts'
 import { isMetric, type LengthUnit, MM_PER, type WorkroomUnit } from './units.ts'

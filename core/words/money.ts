@@ -1,4 +1,4 @@
-import { numberFormat } from './number-format.ts'
+import { numberFormat } from './formats.ts'
 import { phrase } from './phrase.ts'
 import { Refusal } from './refusal.ts'
 

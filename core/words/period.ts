@@ -1,4 +1,5 @@
 import { addDays, type Day } from './dates.ts'
+import { dayFormat } from './formats.ts'
 
 /** Stretches of time that figures are asked of, from the day it is. */
 export const PERIODS = ['all', 'thisMonth', 'lastMonth', 'thisYear', 'lastYear'] as const
@@ -31,6 +32,4 @@ export function daysOfMonth(month: string): { from: Day; to: Day } {
 
 /** A month such as `2026-11` as the reader names it. */
 export const printMonth = (month: string, locale: string): string =>
-  new Intl.DateTimeFormat(locale, { month: 'long', year: 'numeric', timeZone: 'UTC' }).format(
-    new Date(`${month}-01T00:00:00Z`),
-  )
+  dayFormat(locale, { month: 'long', year: 'numeric' }).format(new Date(`${month}-01T00:00:00Z`))

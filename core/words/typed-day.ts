@@ -1,16 +1,12 @@
 import { type Day, daysBetween, readDay } from './dates.ts'
+import { dayFormat } from './formats.ts'
 import { phrase } from './phrase.ts'
 import { Refusal } from './refusal.ts'
 
 type Part = 'day' | 'month' | 'year'
 
 const format = (locale: string, options: Intl.DateTimeFormatOptions) =>
-  new Intl.DateTimeFormat(locale, {
-    ...options,
-    timeZone: 'UTC',
-    calendar: 'gregory',
-    numberingSystem: 'latn',
-  })
+  dayFormat(locale, { ...options, calendar: 'gregory', numberingSystem: 'latn' })
 
 const IN_FIGURES = { day: '2-digit', month: '2-digit', year: 'numeric' } as const
 

@@ -1,4 +1,4 @@
-import { numberFormat } from './number-format.ts'
+import { numberFormat } from './formats.ts'
 
 /**
  * A number as typed, with point or comma: `12.5`, `12,5`, `1.234,50`, `1'234.50`. One sign before three figures might

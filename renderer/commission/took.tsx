@@ -1,6 +1,6 @@
 import type { FormEvent } from 'react'
+import { numberFormat } from '../../core/words/formats.ts'
 import { printLength } from '../../core/words/length.ts'
-import { numberFormat } from '../../core/words/number-format.ts'
 import { readNumber } from '../../core/words/typed-number.ts'
 import { Button } from '../parts/button.tsx'
 import { TextField } from '../parts/field.tsx'

@@ -1,5 +1,6 @@
 import { memo } from 'react'
 import { PURCHASE_LINES } from '../../core/lay/purchase.ts'
+import { numberFormat } from '../../core/words/formats.ts'
 import { printLength } from '../../core/words/length.ts'
 import { printMoney } from '../../core/words/money.ts'
 import { type PhraseCode, phrase } from '../../core/words/phrase.ts'
@@ -15,7 +16,7 @@ export const Reasons = memo(
     const { reader } = useHouse()
     const tell = useTell()
     const length = (mm: number) => printLength(mm, reader.unit, reader.locale)
-    const metres = new Intl.NumberFormat(reader.locale, { maximumFractionDigits: 1 })
+    const metres = numberFormat(reader.locale, { maximumFractionDigits: 1 })
     const names = new Map(draft.steps.map(({ id, name }) => [id, say(name, reader)]))
     return (
       <section className="stack">

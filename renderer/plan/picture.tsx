@@ -1,4 +1,5 @@
 import { addDays, dayOfNumber } from '../../core/words/dates.ts'
+import { dayFormat } from '../../core/words/formats.ts'
 import { useHouse, useTell } from '../workroom.tsx'
 import { Load } from './load.tsx'
 import { dueOf, isLate, type Planned } from './reasons.ts'
@@ -47,7 +48,7 @@ export function Picture({ day, weeks, planned }: Props) {
 /** A thin line where each week begins, with its day where there is room for it. */
 function Grid({ scale, height }: { scale: Scale; height: number }) {
   const { reader } = useHouse()
-  const short = new Intl.DateTimeFormat(reader.locale, { day: 'numeric', month: 'short', timeZone: 'UTC' })
+  const short = dayFormat(reader.locale, { day: 'numeric', month: 'short' })
   const every = Math.ceil(scale.weeks / 13)
   return Array.from({ length: scale.weeks }, (_, week) => week).map((week) => (
     <g key={week}>

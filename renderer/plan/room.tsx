@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import { dayFormat } from '../../core/words/formats.ts'
 import { printMinutes } from '../../core/words/time.ts'
 import { Button } from '../parts/button.tsx'
 import { TextField } from '../parts/field.tsx'
@@ -19,7 +20,7 @@ export function Room({ weeks }: { weeks: readonly Week[] }) {
   const [asked, setAsked] = useState<{ hours: number; cloth?: string }>()
   const [wrong, setWrong] = useState(false)
   const free = weeks.map(({ hours, planned }) => Math.max(0, hours - planned))
-  const short = new Intl.DateTimeFormat(reader.locale, { day: 'numeric', month: 'short', timeZone: 'UTC' })
+  const short = dayFormat(reader.locale, { day: 'numeric', month: 'short' })
   const hours = Number(typed.hours.trim().replace(/\s*h$/, '').replace(',', '.'))
   return (
     <section className="sheet stack">

@@ -1,5 +1,6 @@
 import { useState } from 'react'
 import { printDate } from '../../core/words/dates.ts'
+import { momentFormat } from '../../core/words/formats.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { Refused } from '../bridge/ask.ts'
 import { Button } from '../parts/button.tsx'
@@ -120,7 +121,7 @@ function Saved({ parts, fromBackup, standIns, apart }: Book) {
 function Against({ counted, missing, at }: Book & { at: string }) {
   const { reader } = useHouse()
   const tell = useTell()
-  const time = new Intl.DateTimeFormat(reader.locale, { timeStyle: 'short' }).format(new Date(at))
+  const time = momentFormat(reader.locale, { timeStyle: 'short' }).format(new Date(at))
   const columns = missing
     ? (['what', 'there'] as const)
     : (['what', 'here', 'there', 'onlyHere', 'onlyThere'] as const)

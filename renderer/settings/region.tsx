@@ -1,7 +1,7 @@
 import { printDate } from '../../core/words/dates.ts'
+import { numberFormat } from '../../core/words/formats.ts'
 import { LANGUAGES, type Language, REGIONS } from '../../core/words/languages.ts'
 import { printMoney } from '../../core/words/money.ts'
-import { numberFormat } from '../../core/words/number-format.ts'
 import { SelectField } from '../parts/field.tsx'
 import { useHouse, useTell } from '../workroom.tsx'
 

@@ -1,5 +1,6 @@
 import { useState } from 'react'
 import { printDate } from '../../core/words/dates.ts'
+import { momentFormat, numberFormat } from '../../core/words/formats.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 import { ActForm, Acts } from '../parts/acts.tsx'
 import { Button } from '../parts/button.tsx'
@@ -89,9 +90,9 @@ function Kept({ backup, onRestored }: { backup: Backup; onRestored: () => void }
   const moment = new Date(at)
   const when = tell('safe.when', {
     day: printDate(at.slice(0, 10), reader.locale),
-    time: new Intl.DateTimeFormat(reader.locale, { timeStyle: 'short' }).format(moment),
+    time: momentFormat(reader.locale, { timeStyle: 'short' }).format(moment),
   })
-  const size = new Intl.NumberFormat(reader.locale, { maximumFractionDigits: 1 }).format(bytes / 1e6)
+  const size = numberFormat(reader.locale, { maximumFractionDigits: 1 }).format(bytes / 1e6)
   return (
     <li>
       <p>

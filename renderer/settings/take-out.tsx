@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import { numberFormat } from '../../core/words/formats.ts'
 import type { InputOf } from '../../core/workroom.ts'
 import { Button } from '../parts/button.tsx'
 import { SelectField } from '../parts/field.tsx'
@@ -25,7 +26,7 @@ export function TakeOut() {
       const { file, missing } = await workroom.ask('store.export', {}, ({ done }) =>
         setSaid([tell('take.progress', { percent: Math.round(100 * done) })]),
       )
-      const size = new Intl.NumberFormat(reader.locale, { maximumFractionDigits: 1 }).format(file.bytes / 1e6)
+      const size = numberFormat(reader.locale, { maximumFractionDigits: 1 }).format(file.bytes / 1e6)
       setSaid([
         tell('take.done', { path: file.path, size }),
         ...(missing > 0 ? [tell('take.missing', { count: missing })] : []),

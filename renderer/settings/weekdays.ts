@@ -1,4 +1,5 @@
 import { useMemo } from 'react'
+import { dayFormat } from '../../core/words/formats.ts'
 import { firstWeekday } from '../../core/words/week.ts'
 import { useHouse } from '../workroom.tsx'
 
@@ -9,7 +10,7 @@ const MONDAY = Date.UTC(2024, 0, 1)
 export function useWeekdays(weekday: 'long' | 'short'): string[] {
   const { locale } = useHouse().reader
   return useMemo(() => {
-    const format = new Intl.DateTimeFormat(locale, { weekday, timeZone: 'UTC' })
+    const format = dayFormat(locale, { weekday })
     return Array.from({ length: 7 }, (_, day) => format.format(new Date(MONDAY + day * 86_400_000)))
   }, [locale, weekday])
 }

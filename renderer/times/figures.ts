@@ -1,4 +1,4 @@
-import { numberFormat } from '../../core/words/number-format.ts'
+import { numberFormat } from '../../core/words/formats.ts'
 import type { OutputOf } from '../../core/workroom.ts'
 
 /** How long a kind of work takes, minutes for one unit, and a logged time that is thought wrong. */

@@ -1,5 +1,6 @@
 import { type FormEvent, useEffect, useRef, useState } from 'react'
 import { printDate } from '../../core/words/dates.ts'
+import { momentFormat } from '../../core/words/formats.ts'
 import { printMinutes } from '../../core/words/time.ts'
 import { Button } from '../parts/button.tsx'
 import { TextField } from '../parts/field.tsx'
@@ -130,7 +131,7 @@ function useSince(startedAt: string): string {
   const { reader } = useHouse()
   const tell = useTell()
   const at = new Date(startedAt)
-  const time = new Intl.DateTimeFormat(reader.locale, { hour: 'numeric', minute: '2-digit' }).format(at)
+  const time = momentFormat(reader.locale, { hour: 'numeric', minute: '2-digit' }).format(at)
   if (at.toDateString() === new Date().toDateString()) return tell('timer.since', { time })
   const two = (n: number) => String(n).padStart(2, '0')
   const day = printDate(`${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`, reader.locale)

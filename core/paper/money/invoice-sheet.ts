@@ -1,5 +1,6 @@
 import type { Invoice } from '../../plan/money/invoice.ts'
 import type { Letterhead } from '../../quote/types.ts'
+import { numberFormat } from '../../words/formats.ts'
 import type { Block } from '../block.ts'
 import { capital } from '../names.ts'
 import type { PaperDocument } from '../page.ts'
@@ -103,7 +104,7 @@ function made(invoice: Invoice, { tell, amount, reader }: Voice): Block {
 }
 
 const rate = (basisPoints: number, locale: string): string =>
-  new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 2 }).format(basisPoints / 10_000)
+  numberFormat(locale, { style: 'percent', maximumFractionDigits: 2 }).format(basisPoints / 10_000)
 
 type Sum = readonly [name: string, amount: string, strong?: true]
 

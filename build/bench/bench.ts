@@ -15,10 +15,10 @@ import { DEFAULT_SETTINGS } from '../../core/workroom/default-settings.ts'
 import { middlingBody as body, stratifiedBodies } from './bodies.ts'
 import { paperTimings } from './papers.ts'
 import { safekeepingTimings } from './safekeeping.ts'
-import { scaleTimings } from './scale.ts'
+import { scaleTimings, withYears } from './scale.ts'
 import { screenTimings } from './screen.ts'
 import { startTimings } from './start.ts'
-import { type Timing, timed } from './timing.ts'
+import { runsOf, type Timing, timed } from './timing.ts'
 
 /** `npm run bench [-- --json] [-- --brief]`: how long the computation takes on this machine. */
 
@@ -107,12 +107,14 @@ const timings: Timing[] = [
 ]
 for (const one of CONSTRUCTIONS)
   timings.push(timed(`draft, ${one.id}`, stratifiedBodies, (stratified) => one.draft(stratified, {}, 'mm')))
-timings.push(...(await paperTimings()), ...(await screenTimings()), ...(await scaleTimings()))
-timings.push(...(await safekeepingTimings()), ...(await startTimings()))
+timings.push(...(await paperTimings()), ...(await screenTimings()), ...(await safekeepingTimings()))
+timings.push(
+  ...(await withYears(async (years) => [...(await scaleTimings(years)), ...(await startTimings(years))])),
+)
 // An alteration is cut from nothing.
 const cut = CONSTRUCTIONS.filter((one) => one.draft(body, {}, 'mm').pieces.length > 0)
 const cloths = cut.map((construction) => {
-  const found = stratifiedBodies.map((one) => {
+  const found = stratifiedBodies.slice(0, runsOf(stratifiedBodies.length)).map((one) => {
     const { pieces } = asCut(construction.draft(one, {}, 'mm'), USABLE)
     const { length, used } = firstLay(pieces, USABLE, buying)
     return { length, used }

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { answer, type Context, openStore, readerOf, requests } from '../../core/workroom.ts'
 import { shellContext } from '../../electron/context.ts'
+import { STORE_FILES } from '../../electron/store-host.ts'
 import { runsOf, summedUp, type Timing } from './timing.ts'
 
 /** Years of work: so many commissions, of four garments each, of which so many are open. */
@@ -13,37 +14,44 @@ const STEPS = 15
 const TIMES = 200_000
 const RUNS = runsOf(40)
 
-/** Times every screen's request, and the opening itself, on a store of many years. */
-export async function scaleTimings(): Promise<Timing[]> {
-  const folder = mkdtempSync(join(tmpdir(), 'ellwand-scale-'))
-  const file = join(folder, 'workroom.ellwand')
+/** A store of many years in a folder of its own, and what is in it. */
+export type Years = { folder: string; file: string; made: Made }
+
+/** Has a store of many years for as long as some work takes. */
+export async function withYears<T>(work: (years: Years) => Promise<T>): Promise<T> {
+  const folder = mkdtempSync(join(tmpdir(), 'ellwand-years-'))
+  const file = join(folder, STORE_FILES.own)
   try {
-    const made = await fillStore(file)
-    const opened = performance.now()
-    const store = openStore(file, { now: new Date().toISOString() })
-    const opening = performance.now() - opened
-    const ask = asker(shellContext(store, () => {}))
-    const timings = [summedUp('opening a store of 5000 commissions', [opening])]
-    for (const [name, payload] of asked(made)) {
-      // Once without the clock, as the planner has run for a while when a screen opens.
-      await ask(name, payload)
-      const times: number[] = []
-      for (let i = 0; i < RUNS; i++) {
-        const started = performance.now()
-        await ask(name, payload)
-        times.push(performance.now() - started)
-      }
-      timings.push(summedUp(`5000 commissions: ${name}`, times))
-    }
-    store.close()
-    return timings
+    return await work({ folder, file, made: await fillStore(file) })
   } finally {
     rmSync(folder, { recursive: true, force: true })
   }
 }
 
+/** Times every screen's request, and the opening itself, on a store of many years. */
+export async function scaleTimings({ file, made }: Years): Promise<Timing[]> {
+  const opened = performance.now()
+  const store = openStore(file, { now: new Date().toISOString() })
+  const opening = performance.now() - opened
+  const ask = asker(shellContext(store, () => {}))
+  const timings = [summedUp('opening a store of 5000 commissions', [opening])]
+  for (const [name, payload] of asked(made)) {
+    // Once without the clock, as the planner has run for a while when a screen opens.
+    await ask(name, payload)
+    const times: number[] = []
+    for (let i = 0; i < RUNS; i++) {
+      const started = performance.now()
+      await ask(name, payload)
+      times.push(performance.now() - started)
+    }
+    timings.push(summedUp(`5000 commissions: ${name}`, times))
+  }
+  store.close()
+  return timings
+}
+
 /** Makes a store of many years: the sample, and thousands of commissions like its own. */
-export async function fillStore(file: string): Promise<Made> {
+async function fillStore(file: string): Promise<Made> {
   const store = openStore(file, { now: new Date().toISOString() })
   const made = await asker(shellContext(store, () => {}))<Made>('workroom.sample')
   fill(store.db.$client, made)

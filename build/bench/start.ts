@@ -1,11 +1,9 @@
 import { spawn } from 'node:child_process'
-import { mkdtempSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
 import type { Browser, Page } from 'playwright-core'
 import { buildScreen, buildShell } from '../bundles.ts'
 import { hasChromium, launchChromium } from '../chromium.ts'
-import { fillStore, type Made } from './scale.ts'
+import { type Made, withYears, type Years } from './scale.ts'
 import { runsOf, summedUp, type Timing } from './timing.ts'
 
 const STARTS = runsOf(8)
@@ -16,8 +14,8 @@ const root = resolve(import.meta.dirname, '../..')
  * Process, store and page are new each time, and so is the browser's profile; the browser itself runs already, and the
  * system may still have files at hand. Nothing where there is no Chromium.
  */
-export async function startTimings(): Promise<Timing[]> {
-  return withYears(async (folder, browser) => {
+export async function startTimings({ folder }: Years): Promise<Timing[]> {
+  return inBrowser(async (browser) => {
     const [serving, usable, priced]: [number[], number[], number[]] = [[], [], []]
     const frames = await whileOpen(folder, async (address) => scrolled(await pageOf(browser, address)))
     for (let i = 0; i < STARTS; i++) {
@@ -37,8 +35,12 @@ export async function startTimings(): Promise<Timing[]> {
       summedUp('5000 commissions: start of the process → a price on it', priced),
       summedUp('5000 commissions: frame to frame, scrolling through all of them', frames),
     ]
-  }, [])
+  })
 }
+
+/** Garments of many years that must have come into sight, and a way of so many px that is longer than all of them. */
+const SEEN = runsOf(19_000)
+const WAY = 48 * SEEN
 
 /** The times between frames while all work of many years is scrolled past, three quarters of a window at a time. */
 async function scrolled(page: Page): Promise<number[]> {
@@ -46,10 +48,10 @@ async function scrolled(page: Page): Promise<number[]> {
     location.hash = '#/commissions'
   })
   await page.locator('.bygone').waitFor()
-  const { frames, rows, last } = await page.evaluate(async () => {
+  const { frames, rows } = await page.evaluate(async (way) => {
     const frames: number[] = []
     // At the end for a second, nothing more comes.
-    for (let [then, at, still] = [performance.now(), -1, 0]; still < 60; ) {
+    for (let [then, at, still] = [performance.now(), -1, 0]; still < 60 && scrollY < way; ) {
       scrollBy(0, 600)
       const now = await new Promise<number>((next) => requestAnimationFrame(next))
       frames.push(now - then)
@@ -57,10 +59,10 @@ async function scrolled(page: Page): Promise<number[]> {
       still = scrollY === at ? still + 1 : 0
       at = scrollY
     }
-    const rows = Number(document.querySelector('.bygone')!.getAttribute('aria-rowcount')) - 1
-    return { frames, rows, last: document.querySelector('.bygone tr:last-of-type td')?.textContent }
-  })
-  if (rows < 19_000 || last === undefined) throw new Error(`only ${rows} garments could be scrolled to`)
+    const last = [...document.querySelectorAll('.bygone tr[aria-rowindex]')].at(-1)
+    return { frames, rows: Number(last?.getAttribute('aria-rowindex')) }
+  }, WAY)
+  if (!(rows >= SEEN)) throw new Error(`only ${rows} garments could be scrolled to`)
   return frames
 }
 
@@ -72,8 +74,8 @@ export type Held = { changes: number; heap: number; nodes: number; listeners: nu
  * bytes, elements, listeners.
  */
 export async function heldAfter(changes: readonly number[]): Promise<Held[]> {
-  return withYears(
-    (folder, browser, made) =>
+  return withYears(({ folder, made }) =>
+    inBrowser((browser) =>
       whileOpen(folder, async (address) => {
         const page = await pageOf(browser, address)
         const places = placesOf(made)
@@ -85,7 +87,7 @@ export async function heldAfter(changes: readonly number[]): Promise<Held[]> {
         }
         return held
       }),
-    [],
+    ),
   )
 }
 
@@ -151,22 +153,16 @@ async function holds(page: Page): Promise<Omit<Held, 'changes'>> {
   return held
 }
 
-/** A folder with a store of many years, the built screen, and a browser, for as long as some work takes. */
-async function withYears<T>(
-  work: (folder: string, browser: Browser, made: Made) => Promise<T>,
-  otherwise: T,
-): Promise<T> {
-  if (!hasChromium) return otherwise
+/** The built screen and shell, and a browser, for as long as some work takes; nothing where there is no Chromium. */
+async function inBrowser<T>(work: (browser: Browser) => Promise<T[]>): Promise<T[]> {
+  if (!hasChromium) return []
   await buildScreen()
   await buildShell()
-  const folder = mkdtempSync(join(tmpdir(), 'ellwand-start-'))
-  const made = await fillStore(join(folder, 'workroom.ellwand'))
   const browser = await launchChromium()
   try {
-    return await work(folder, browser, made)
+    return await work(browser)
   } finally {
     await browser.close()
-    rmSync(folder, { recursive: true, force: true })
   }
 }
 

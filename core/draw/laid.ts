@@ -40,7 +40,9 @@ export type LaidCopy = {
   finished: Path
   openings: { finished: Path; cut: Path }[]
   slits: Path[]
+  /** Round the cut line, from the one nearest the cut end; which of `corners` that is. */
   corners: ChalkedCorner[]
+  firstCorner: number
 }
 
 /**
@@ -72,8 +74,22 @@ export function laidCopies(lay: LaidOut, pieces: readonly LaidPiece[]): LaidCopy
     copies.map(({ cut }) => cut),
     lay.usableWidth,
   )
-  return copies.map((copy, i) => ({ ...copy, number: i + 1, corners: corners[i]! }))
+  return copies.map((copy, i) => {
+    const round = corners[i]!
+    const firstCorner = nearestCutEnd(round)
+    const fromCutEnd = [...round.slice(firstCorner), ...round.slice(0, firstCorner)]
+    return { ...copy, number: i + 1, corners: fromCutEnd, firstCorner }
+  })
 }
+
+/** Where the way round a piece begins for who chalks it: at the corner nearest the cut end, and of two such nearest the near selvedge. */
+const nearestCutEnd = (round: readonly ChalkedCorner[]): number =>
+  round.reduce((best, { fromCutEnd, fromSelvedge }, i) => {
+    const now = round[best]!
+    return fromCutEnd < now.fromCutEnd || (fromCutEnd === now.fromCutEnd && fromSelvedge < now.fromSelvedge)
+      ? i
+      : best
+  }, 0)
 
 /** A lay that leaves less of the width than this is said to take all of it, mm: cloth is not equally wide all along (common practice). */
 const SPARE = 10

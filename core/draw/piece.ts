@@ -4,12 +4,12 @@ import type { Path, Point } from '../geometry/types.ts'
 import { printLengthBare } from '../words/length.ts'
 import { type Phrase, phrase } from '../words/phrase.ts'
 import { type Reader, say } from '../words/say.ts'
+import { cornerNumbers } from './corner-numbers.ts'
 import { dimension, doubleArrow, FIGURE_GAP } from './dimension.ts'
 import type { DrawItem, Drawing, Lettering } from './drawing.ts'
 import { guessedWidth, LETTERS } from './ink.ts'
 import { around } from './letters.ts'
-import { corners } from './placed.ts'
-import { clearUpright, Room } from './room.ts'
+import { clearUpright } from './room.ts'
 
 /** What of a piece is drawn: its lines, its edges with their finished lengths, and what is written by it. */
 export type DrawnPiece = {
@@ -43,13 +43,13 @@ export function fittingScale({ cut }: { cut: Path }): number {
  * One piece to scale, as finished (thin) and as cut (heavy), with its grain, its slits and openings, the
  * finished sizes a maker checks it by, and its name and count beneath. World mm of the piece, warp upward.
  *
- * @param numbered whether the corners bear the numbers under which their chalk figures are told
+ * @param first where the corners bear the numbers under which their chalk figures are told: which of them is number 1
  */
 export function drawPiece(
   piece: DrawnPiece,
   reader: Reader,
   scale: number = fittingScale(piece),
-  numbered = false,
+  first?: number,
 ): Drawing {
   const caption = say(captionOf(piece), reader)
   const cut = pathBox(piece.cut)
@@ -64,8 +64,8 @@ export function drawPiece(
     grainArrow(piece, scale),
     ...overall(piece, reader, scale, lowered),
     ...figures,
-    ...(numbered ? cornerNumbers(piece, scale) : []),
   ]
+  if (first !== undefined) items.push(...cornerNumbers(piece.cut, first, items, scale))
   const below = cut.y - (DIMENSION_OFFSET + lowered + FIGURE_GAP + LETTERS.figure.em + 1.6) / scale
   items.push({
     kind: 'lettering',
@@ -91,17 +91,6 @@ export function captionOf({ name, copies }: DrawnPiece): Phrase {
     mirrored === 0 || mirrored === copies.length ? 'draw.piece.caption' : 'draw.piece.captionMirrored',
     params,
   )
-}
-
-/** The numbers of the corners of the cut line, in the order of chalk figures, where there is room for them. */
-function cornerNumbers({ cut, openings, slits }: DrawnPiece, scale: number): Lettering[] {
-  const taken = [
-    ...openings.map((opening) => opening.cut),
-    ...slits.map(({ apex, open }) => [line(open, apex)]),
-  ]
-  const room = new Room(cut, taken)
-  const word = { kind: 'lettering', anchor: 'middle', angle: 0, size: 'note' } as const
-  return corners(cut).flatMap((at, i) => room.writeBy(at, { ...word, at, text: String(i + 1) }, scale) ?? [])
 }
 
 /** Finished lines thin; an edge without allowance lies on a fold and is drawn as one. */

@@ -123,7 +123,8 @@ export class Room {
   }
 }
 
-function pointsOf(path: Path): Point[] {
+/** Points along a closed path, near enough to stand for it where room is sought. */
+export function pointsOf(path: Path): Point[] {
   return path.flatMap((s) => {
     const parts = s.kind === 'line' ? 1 : Math.max(1, Math.ceil(Math.abs(s.sweep) / ARC_STEP))
     return Array.from({ length: parts }, (_, i) => pointAt(s, i / parts))
@@ -182,7 +183,7 @@ function cutOff(shape: readonly Point[], edge: number, sense: 1 | -1): Point[] {
 }
 
 /** Whether a point lies in a polygon: an upright from it crosses an odd number of sides. */
-function inside({ x, y }: Point, shape: readonly Point[]): boolean {
+export function inside({ x, y }: Point, shape: readonly Point[]): boolean {
   return shape.reduce((odd, a, i) => {
     const b = shape[(i + 1) % shape.length]!
     return a.y > y !== b.y > y && x < a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y) ? !odd : odd

@@ -218,13 +218,7 @@ function figures(
   figure: (mm: number) => string,
 ): Cell {
   const pair = pairs(figure)
-  const first = corners.reduce((best, { fromCutEnd, fromSelvedge }, i) => {
-    const now = corners[best]!
-    return fromCutEnd < now.fromCutEnd || (fromCutEnd === now.fromCutEnd && fromSelvedge < now.fromSelvedge)
-      ? i
-      : best
-  }, 0)
-  const round = [...corners.slice(first), ...corners.slice(0, first)].map(
+  const round = corners.map(
     ({ at, fromSelvedge, fromCutEnd }) =>
       `${pair(fromSelvedge, fromCutEnd)}${arcFrom(cut, at, tell, figure)}`,
   )

@@ -80,6 +80,7 @@ function piecesOf({ line }: GarmentSheet, lays: readonly Laid[]) {
         .map((copy) => ({
           ...{ number: copy.number, name: copy.name, on: copy.on },
           ...{ angle: copy.placement.angle, flipped: copy.placement.flipped },
+          firstCorner: copy.firstCorner,
           corners: copy.corners.map(({ at, fromSelvedge, fromCutEnd }) => ({
             ...{ fromSelvedge, fromCutEnd, arc: arcFrom(copy.cut, at) },
           })),

@@ -20,12 +20,12 @@ type Props = { piece: TablePiece; spread: AtTable['spread'] }
 export function Mark({ piece, spread }: Props) {
   const { reader } = useHouse()
   const tell = useTell()
-  const drawing = useMemo(
-    () => drawPiece(piece.piece, reader, fittingScale(piece.piece) * SMALLER, true),
-    [piece, reader],
-  )
   const [shown, setShown] = useState(0)
   const copy = piece.laid[shown] ?? piece.laid[0]
+  const drawing = useMemo(
+    () => drawPiece(piece.piece, reader, fittingScale(piece.piece) * SMALLER, copy?.firstCorner),
+    [piece, reader, copy?.firstCorner],
+  )
   const where = useMemo(() => {
     const cloth = copy === undefined ? undefined : spread[copy.on]
     return cloth === undefined ? undefined : drawWhere(cloth, copy!.number, reader)

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import { middlingBody } from '../../build/bench/bodies.ts'
+import { CONSTRUCTIONS } from '../../core/draft/constructions.ts'
 import type { Drawing, Lettering, Strokes } from '../../core/draw/drawing.ts'
 import { laidCopies, takenWidth } from '../../core/draw/laid.ts'
 import { drawLay } from '../../core/draw/lay.ts'
@@ -124,18 +126,24 @@ describe('a piece drawn', () => {
     expect(to.x).toBeLessThan((700 - to.y) * Math.tan(0.34))
   })
 
-  it.each(pieces.map((piece) => [piece.id, piece] as const))(
-    '%s: numbered corners stand at their own corner, in the order of their chalk figures',
-    (_, piece) => {
-      const places = corners(piece.cut)
-      // As large as at the cutting table.
-      const scale = fittingScale(piece) / 2
-      const drawing = drawPiece(piece, englishReader, scale, true)
-      const numbers = letters(drawing).slice(letters(drawPiece(piece, englishReader, scale)).length - 1, -1)
-      expect(numbers.length).toBeGreaterThan(0)
+  const wardrobe = CONSTRUCTIONS.flatMap(({ id, draft }) =>
+    draft(middlingBody, {}, 'mm').pieces.map((piece) => [`${id}, ${piece.id}`, piece] as const),
+  )
+  it.each(wardrobe)('%s: every corner is numbered, and each number is nearest to its own', (_, piece) => {
+    const places = corners(piece.cut)
+    // As large as at the cutting table.
+    const scale = fittingScale(piece) / 2
+    for (const first of [0, places.length - 1]) {
+      const drawing = drawPiece(piece, englishReader, scale, first)
+      const numbers = letters(drawing).filter(({ size }) => size === 'note')
+      expect(numbers.map(({ text }) => Number(text)).sort((a, b) => a - b)).toEqual(
+        places.map((_, i) => i + 1),
+      )
       for (const { text, at } of numbers) {
-        const { x, y } = places[Number(text) - 1]!
-        expect(Math.hypot(x - at.x, y - at.y) * scale).toBeLessThan(9.1)
+        const away = places.map(({ x, y }) => Math.hypot(x - at.x, y - at.y) * scale)
+        const own = (Number(text) - 1 + first) % places.length
+        expect(away.indexOf(Math.min(...away))).toBe(own)
+        expect(away[own]).toBeLessThan(4.1)
       }
       const rooms = letters(drawing)
         .filter(({ angle }) => angle % 90 === 0)
@@ -143,19 +151,21 @@ describe('a piece drawn', () => {
       for (const [i, one] of rooms.entries()) {
         for (const other of rooms.slice(i + 1)) expect(boxesCross(one, other)).toBe(false)
       }
-      // However a copy lies, its corners keep their order.
-      for (const { of, placement, corners: chalked } of laidCopies(theLay, pieces).filter(
-        (copy) => copy.of.piece === piece.id,
-      )) {
-        expect(of.piece).toBe(piece.id)
-        const here = places.map((at) => placePath([line(at, at)], placement)[0]!.from)
-        for (const [i, { at }] of chalked.entries()) {
-          expect(at.x).toBeCloseTo(here[i]!.x, 6)
-          expect(at.y).toBeCloseTo(here[i]!.y, 6)
-        }
+    }
+  })
+
+  it('numbers the corners of a copy round it from the one nearest the cut end, however it lies', () => {
+    for (const { of, placement, corners: chalked, firstCorner } of laidCopies(theLay, pieces)) {
+      const places = corners(byId(of.piece).cut)
+      const here = places.map((at) => placePath([line(at, at)], placement)[0]!.from)
+      expect(chalked[0]!.fromCutEnd).toBe(Math.min(...chalked.map(({ fromCutEnd }) => fromCutEnd)))
+      for (const [i, { at }] of chalked.entries()) {
+        const own = here[(firstCorner + i) % places.length]!
+        expect(at.x).toBeCloseTo(own.x, 6)
+        expect(at.y).toBeCloseTo(own.y, 6)
       }
-    },
-  )
+    }
+  })
 
   it('turns the grain arrow to 45° on the bias', () => {
     const arrow = strokes(drawPiece({ ...byId('gusset'), grain: 'bias' }, englishReader)).find(

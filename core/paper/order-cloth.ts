@@ -67,7 +67,12 @@ function oneCloth(
             day: { date: now.day },
           }),
         ),
-        listed([tell('paper.cloth.toLay', { width: { mm: lay.usableWidth }, lay: { mm: lay.length } })]),
+        listed([
+          tell(cloth.selvedge > 0 ? 'paper.cloth.toLay' : 'paper.cloth.toLay.whole', {
+            width: { mm: lay.usableWidth },
+            lay: { mm: lay.length },
+          }),
+        ]),
       ],
       right: [],
     }
@@ -77,7 +82,9 @@ function oneCloth(
       warp: percent.format(cloth.warpShrinkage),
       weft: percent.format(cloth.weftShrinkage),
     }),
-    tell('paper.cloth.usable', { width: { mm: lay.usableWidth } }),
+    tell(cloth.selvedge > 0 ? 'paper.cloth.usable' : 'paper.cloth.usable.whole', {
+      width: { mm: lay.usableWidth },
+    }),
     ...(purchase.testStrip > 0 ? [tell('paper.cloth.testStrip', { strip: { mm: purchase.testStrip } })] : []),
   ]
   const buy =

@@ -5,6 +5,7 @@ import { type LaidCopy, laidCopies } from '../draw/laid.ts'
 import { samePoint } from '../geometry/point.ts'
 import { arcRadius, pathBox, pointAt } from '../geometry/segment.ts'
 import type { Path, Point } from '../geometry/types.ts'
+import { cutFrom } from '../lay/as-cut.ts'
 import type { Lay } from '../lay/types.ts'
 import type { GarmentSheet } from '../paper/sheet.ts'
 import { sharedBy, sharedPieces } from '../quote/shared.ts'
@@ -74,6 +75,8 @@ function piecesOf({ line }: GarmentSheet, lays: readonly Laid[]) {
   return line.estimate.draft.pieces.map(
     ({ id, name, copies, outline, cut, openings, slits, edges, grain, cloth, sizes }) => ({
       piece: { name, copies, outline, cut, openings, slits, edges, grain },
+      // Without a right side both hands are cut alike.
+      alike: new Set(copies.map(({ mirrored }) => mirrored)).size > 1 && !clothOf(cloth, line).rightSide,
       ...{ id, sizes, cloth: cloth as ClothRole, cutSize: sizeOf(cut), finishedSize: sizeOf(outline) },
       laid: laid
         .filter((one) => one.of.piece === `${one.prefix}${id}`)
@@ -89,6 +92,12 @@ function piecesOf({ line }: GarmentSheet, lays: readonly Laid[]) {
         })),
     }),
   )
+}
+
+/** The cloth that pieces of a role are cut from. */
+function clothOf(role: ClothRole, { cloth, others = {} }: GarmentSheet['line']) {
+  const from = cutFrom({ cloth: role }, others)
+  return from === 'main' ? cloth : others[from]!
 }
 
 /** A point as it is chalked within a piece, in whole mm. */

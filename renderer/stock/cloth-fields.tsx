@@ -9,7 +9,7 @@ import { useHouse, useQuery, useTell } from '../workroom.tsx'
 import type { Cloth } from './lengths.tsx'
 
 const EMPTY = {
-  ...{ name: '', fibre: '', width: '', price: '', increment: '', warp: '5', weft: '3' },
+  ...{ name: '', fibre: '', width: '', selvedge: '0', price: '', increment: '', warp: '5', weft: '3' },
   ...{ charged: 'bought', supplier: '', leadDays: '7' },
 }
 /** A cloth as typed: shrinkages in per cent, lengths and price in the maker's own manner. */
@@ -19,11 +19,13 @@ type Given = InputOf<'cloth.add'>
 /** What stands in the fields: nothing yet, or a cloth of the book. */
 export function clothTexts(cloth: Cloth | undefined, { unit, locale }: Reader): ClothTexts {
   if (cloth === undefined) return EMPTY
-  const { name, fibre, width, increment, warpShrinkage, weftShrinkage, priceMinor, currency } = cloth
+  const { name, fibre, width, selvedge, increment, warpShrinkage, weftShrinkage, priceMinor, currency } =
+    cloth
   const percent = (part: number) => writeNumber(Math.round(part * 10_000) / 100, locale)
   return {
     ...{ name, fibre, charged: cloth.charged, supplier: cloth.supplier, leadDays: String(cloth.leadDays) },
     ...{ width: printLength(width, unit, locale), increment: printLength(increment, unit, locale) },
+    selvedge: selvedge === 0 ? '0' : printLength(selvedge, unit, locale),
     ...{ warp: percent(warpShrinkage), weft: percent(weftShrinkage) },
     price: amountText({ minor: priceMinor, currency }, locale),
   }
@@ -32,6 +34,7 @@ export function clothTexts(cloth: Cloth | undefined, { unit, locale }: Reader): 
 /** The cloth that the fields say. */
 export const clothTyped = (typed: ClothTexts, currency: string): Given => ({
   ...{ name: typed.name, fibre: typed.fibre, width: typed.width, supplier: typed.supplier },
+  selvedge: Number(typed.selvedge) === 0 ? 0 : typed.selvedge,
   warpShrinkage: numberOf(typed.warp || '0') / 100,
   weftShrinkage: numberOf(typed.weft || '0') / 100,
   pricePerMetre: amountOf(typed.price, currency),
@@ -50,8 +53,9 @@ export function clothChanged(cloth: Cloth, typed: ClothTexts, reader: Reader): G
   const left = (id: keyof ClothTexts) => typed[id] === printed[id]
   return {
     ...clothTyped(typed, cloth.currency),
-    ...{ selvedge, rightSide, nap, thickness, note },
+    ...{ rightSide, nap, thickness, note },
     ...(left('width') ? { width } : {}),
+    ...(left('selvedge') ? { selvedge } : {}),
     ...(left('increment') ? { increment } : {}),
     ...(left('warp') ? { warpShrinkage } : {}),
     ...(left('weft') ? { weftShrinkage } : {}),
@@ -87,6 +91,11 @@ export function ClothFields({ field, refused }: Props) {
         {...at('fibre')}
       />
       <TextField label={tell('screen.cloth.width', { unit: reader.unit })} required {...at('width')} />
+      <TextField
+        label={tell('screen.cloth.selvedge', { unit: reader.unit })}
+        help={tell('screen.cloth.selvedge.help')}
+        {...at('selvedge')}
+      />
       <TextField
         label={tell('screen.cloth.price', { currency })}
         help={tell('screen.cloth.price.help')}

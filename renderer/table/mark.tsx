@@ -59,6 +59,7 @@ export function Mark({ piece, spread }: Props) {
             </div>
           ))}
         </dl>
+        {piece.alike ? <p>{tell('table.alike')}</p> : null}
         {piece.piece.grain === 'bias' ? <p>{tell('table.bias')}</p> : null}
         {where === undefined ? null : (
           <div className="drawn table-where">

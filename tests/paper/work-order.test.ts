@@ -116,6 +116,20 @@ describe('the measures of the work order', () => {
   })
 })
 
+describe('the cloth of the work order', () => {
+  it('is told without its selvedges only where they are not cut into pieces', () => {
+    const { line, ...sheet } = sheetOf()
+    const said = (selvedge: number) =>
+      textsOf(workOrder({ ...sheet, line: { ...line, cloth: { ...line.cloth, selvedge } } })).join(' ')
+    expect(said(10)).toContain('Washed and without its selvedges it should be')
+    expect(said(10)).not.toContain('from edge to edge')
+    expect(said(0)).toMatch(
+      /Washed it should be .* wide from edge to edge; the selvedges are cut with the pieces\./,
+    )
+    expect(said(0)).not.toContain('without its selvedges')
+  })
+})
+
 describe('the cautions of the work order', () => {
   const cautions = (fibre: string, codes: PhraseCode[]) => {
     const { line, ...sheet } = sheetOf()

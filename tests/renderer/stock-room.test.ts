@@ -5,7 +5,7 @@ import { scratch } from '../support/store.ts'
 import { openUncut, toTheCloths } from '../support/uncut.ts'
 import { granted } from '../support/undertunic.ts'
 
-type Cloth = { supplier: string; leadDays: number; warpShrinkage: number; width: number }
+type Cloth = { supplier: string; leadDays: number; warpShrinkage: number; width: number; selvedge: number }
 
 describe.runIf(hasBrowser)(`the store room on screen${withoutBrowser}`, () => {
   const browser = usingBrowser()
@@ -27,7 +27,21 @@ describe.runIf(hasBrowser)(`the store room on screen${withoutBrowser}`, () => {
     await page
       .getByText('150 cm wide; shrinks 5 % × 3 %; sold by 10 cm · from Weir Mill within 10 days')
       .waitFor()
-    expect(await kept()).toMatchObject({ supplier: 'Weir Mill', leadDays: 10, width: 1500 })
+    expect(await kept()).toMatchObject({ supplier: 'Weir Mill', leadDays: 10, width: 1500, selvedge: 0 })
+    await page.getByRole('button', { name: 'Change it: White linen' }).click()
+    await change.getByLabel('Selvedge at each side, cm').fill('1')
+    await change.getByRole('button', { name: 'Keep the change' }).click()
+    await expect.poll(async () => (await kept()).selvedge).toBe(10)
+    await page.getByRole('button', { name: 'Change it: White linen' }).click()
+    await change.getByLabel('Selvedge at each side, cm').fill('80')
+    await change.getByRole('button', { name: 'Keep the change' }).click()
+    await change
+      .locator('.wrong')
+      .getByText(/^The selvedges cannot take up/)
+      .waitFor()
+    await change.getByLabel('Selvedge at each side, cm').fill('0')
+    await change.getByRole('button', { name: 'Keep the change' }).click()
+    await expect.poll(async () => (await kept()).selvedge).toBe(0)
 
     await page.getByRole('button', { name: 'Test square: White linen' }).click()
     const square = page.getByRole('form', { name: 'Test square: White linen' })

@@ -8,6 +8,7 @@ import { agreedWork } from '../support/agreed-work.ts'
 type Corner = { fromSelvedge: number; fromCutEnd: number; arc: number | null }
 type Piece = {
   id: string
+  alike: boolean
   piece: { copies: unknown[] }
   cutSize: { width: number; height: number }
   laid: { number: number; corners: Corner[] }[]
@@ -23,6 +24,7 @@ type AtTable = {
   }[]
 }
 
+const plain = (text: string): string => text.replaceAll('.', '\\.')
 const wordsOf = (document: unknown): string => JSON.stringify(document).replaceAll('\u00a0', ' ')
 
 test('the table has every copy of every piece with the chalk figures of the cutting sheet', async () => {
@@ -40,6 +42,9 @@ test('the table has every copy of every piece with the chalk figures of the cutt
   for (const { piece, laid: copies, cutSize } of table.pieces) {
     expect(copies).toHaveLength(piece.copies.length)
     for (const { corners } of copies) {
+      // In one order here and there, so that one can be ticked off against the other.
+      const inOrder = corners.map((one) => `${one.fromSelvedge / 10} / ${one.fromCutEnd / 10}`)
+      expect(printed).toMatch(new RegExp(inOrder.map(plain).join('[^]{0,1200}?')))
       for (const { fromSelvedge, fromCutEnd } of corners)
         expect(printed).toContain(`${fromSelvedge / 10} / ${fromCutEnd / 10}`)
       const across = corners.map(({ fromSelvedge }) => fromSelvedge)
@@ -51,6 +56,17 @@ test('the table has every copy of every piece with the chalk figures of the cutt
   expect(table.steps.map((one) => one.id)).toEqual(steps.map((one) => one.id))
   const sewn = table.steps.flatMap((one) => one.sewn.map((row) => row.id))
   expect(new Set(sewn)).toEqual(new Set(sewing.rows.map(({ of }) => of)))
+})
+
+test('it says of a piece in two hands that they may lie alike, where the cloth has no right side', async () => {
+  for (const rightSide of [true, false]) {
+    const room = await agreedWork({ rightSide })
+    const { garments } = await room.accepted()
+    const { pieces } = await room.done<AtTable>('garment.table', { garmentId: garments[0]!.id })
+    const alike = pieces.filter((one) => one.alike).map(({ id }) => id)
+    expect(alike).toEqual(rightSide ? [] : expect.arrayContaining(['gore', 'sleeve']))
+    expect(alike).not.toContain('gusset')
+  }
 })
 
 test('it says what to mind wherever there is a blade or an iron', async () => {

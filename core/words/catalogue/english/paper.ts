@@ -97,9 +97,13 @@ export const paper = {
   'paper.cloth.asideUntil': 'Set aside: {length}, on its way until {day}. Nothing to buy',
   'paper.cloth.measured': 'Washed, and measured on {day}: {width} wide, {length} long',
   'paper.cloth.toLay': 'Without its selvedges {width} wide. This lay takes {lay} of it.',
+  'paper.cloth.toLay.whole':
+    '{width} wide from edge to edge, the selvedges cut with the pieces. This lay takes {lay} of it.',
   'paper.cloth.wash':
     'Wash and press it before cutting. It is expected to shrink by {warp} in length and {weft} in width.',
   'paper.cloth.usable': 'Washed and without its selvedges it should be {width} wide.',
+  'paper.cloth.usable.whole':
+    'Washed it should be {width} wide from edge to edge; the selvedges are cut with the pieces.',
   'paper.cloth.testStrip': 'First cut off {strip} and measure it before and after washing.',
   'paper.cloth.line.layLength': 'Length of the lay',
   'paper.cloth.line.endAllowance': 'Kept beyond the last piece',
@@ -190,7 +194,7 @@ export const paper = {
   'paper.cutting.wrongSideUp':
     'Lay the cloth wrong side up, the cut end at your left and the near selvedge towards you. The drawing shows it so.',
   'paper.cutting.eitherSide':
-    'Lay the cloth with the cut end at your left and the near selvedge towards you. Either side may be up.',
+    'Lay the cloth with the cut end at your left and the near selvedge towards you. Either side may be up; copies that mirror each other may lie alike, and one of them is turned over for sewing.',
   'paper.cutting.fold':
     'The drawing shows the cloth opened out. Fold it along the line in its middle, right side in, selvedge on selvedge, and pin the layers: what lies on both sides of the fold is cut at once, what lies across it has its middle on the fold.',
   'paper.cutting.tear':

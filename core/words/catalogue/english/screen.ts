@@ -102,6 +102,8 @@ export const screen = {
   'screen.cloth.width': 'Width as sold, {unit}',
   'screen.cloth.price.help': 'As you pay it, tax and all.',
   'screen.cloth.price': 'Price of a metre, {currency}',
+  'screen.cloth.selvedge': 'Selvedge at each side, {unit}',
+  'screen.cloth.selvedge.help': 'So much is not cut into pieces; 0 where the selvedges may be used.',
   'screen.cloth.increment': 'Sold by steps of (empty: 10 cm)',
   'screen.cloth.warp': 'Shrinks in length, %',
   'screen.cloth.weft': 'Shrinks in width, %',

@@ -22,6 +22,8 @@ export const table = {
   'table.mark.role': 'Cut from the cloth of the {role}',
   'table.cut.size': 'Cut size, across × along, {unit}',
   'table.finished.size': 'Finished, across × along, {unit}',
+  'table.alike':
+    'This cloth has no right side, so copies that mirror each other may lie alike: one of them is turned over for sewing.',
   'table.bias': 'Cut on the cross: the sizes are those of the piece as drawn.',
   'table.chalk': 'Chalk, {unit}: from the near selvedge / from the cut end',
   'table.chalk.copy': 'No. {number}',

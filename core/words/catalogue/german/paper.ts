@@ -101,9 +101,13 @@ export const paper: Translated<typeof english> = {
   'paper.cloth.asideUntil': 'Zurückgelegt: {length}, unterwegs bis {day}. Nichts zu kaufen',
   'paper.cloth.measured': 'Gewaschen und am {day} gemessen: {width} breit, {length} lang',
   'paper.cloth.toLay': 'Ohne Webkanten {width} breit. Dieser Zuschneideplan braucht {lay} davon.',
+  'paper.cloth.toLay.whole':
+    'Von Kante zu Kante {width} breit, die Webkanten werden mitverwendet. Dieser Zuschneideplan braucht {lay} davon.',
   'paper.cloth.wash':
     'Vor dem Zuschneiden waschen und bügeln. Zu erwarten ist ein Einlauf von {warp} in der Länge und {weft} in der Breite.',
   'paper.cloth.usable': 'Gewaschen und ohne Webkanten sollte er {width} breit sein.',
+  'paper.cloth.usable.whole':
+    'Gewaschen sollte er von Kante zu Kante {width} breit sein; die Webkanten werden mitverwendet.',
   'paper.cloth.testStrip': 'Zuerst {strip} abschneiden und vor und nach dem Waschen messen.',
   'paper.cloth.line.layLength': 'Länge des Zuschneideplans',
   'paper.cloth.line.endAllowance': 'Rest hinter dem letzten Teil',
@@ -196,7 +200,7 @@ export const paper: Translated<typeof english> = {
   'paper.cutting.wrongSideUp':
     'Den Stoff mit der linken Seite nach oben legen, die Schnittkante links, die nahe Webkante vor sich. So zeigt es die Zeichnung.',
   'paper.cutting.eitherSide':
-    'Den Stoff mit der Schnittkante links und der nahen Webkante vor sich legen. Welche Seite oben ist, bleibt gleich.',
+    'Den Stoff mit der Schnittkante links und der nahen Webkante vor sich legen. Welche Seite oben ist, bleibt gleich; gespiegelte Teile dürfen gleich herum liegen, eines davon wird zum Nähen gewendet.',
   'paper.cutting.fold':
     'Die Zeichnung zeigt den Stoff aufgeklappt. An der Linie in der Mitte falten, rechte Seite innen, Webkante auf Webkante, und die Lagen stecken: Was beiderseits des Bruchs liegt, wird auf einmal geschnitten; was darüber liegt, hat seine Mitte im Bruch.',
   'paper.cutting.tear':

@@ -108,6 +108,9 @@ export const screen: Translated<typeof english> = {
   'screen.cloth.width': 'Breite beim Kauf, {unit}',
   'screen.cloth.price.help': 'Wie bezahlt, mit Steuer.',
   'screen.cloth.price': 'Preis je Meter, {currency}',
+  'screen.cloth.selvedge': 'Webkante an jeder Seite, {unit}',
+  'screen.cloth.selvedge.help':
+    'So viel wird nicht in Teile geschnitten; 0, wo die Webkanten mitverwendet werden dürfen.',
   'screen.cloth.increment': 'Verkauft in Schritten von (leer: 10 cm)',
   'screen.cloth.warp': 'Läuft in der Länge ein, %',
   'screen.cloth.weft': 'Läuft in der Breite ein, %',

@@ -25,6 +25,8 @@ export const table: Translated<typeof english> = {
   'table.mark.role': 'Aus dem Stoff für {role}',
   'table.cut.size': 'Zuschnittmaß, quer × längs, {unit}',
   'table.finished.size': 'Fertig, quer × längs, {unit}',
+  'table.alike':
+    'Dieser Stoff hat keine rechte Seite, darum dürfen gespiegelte Teile gleich herum liegen: Eines davon wird zum Nähen gewendet.',
   'table.bias': 'Schräg geschnitten: die Maße sind die des gezeichneten Teils.',
   'table.chalk': 'Kreide, {unit}: ab der nahen Webkante / ab der Schnittkante',
   'table.chalk.copy': 'Nr. {number}',

@@ -1,7 +1,7 @@
 import { isDeepStrictEqual } from 'node:util'
 import type { Rates } from '../price/types.ts'
 import type { WorkroomSettings } from '../quote/settings.ts'
-import { regionOf } from '../words/languages.ts'
+import { languageOf, regionOf } from '../words/languages.ts'
 import { type Money, shareOf } from '../words/money.ts'
 import { phrase } from '../words/phrase.ts'
 import { readerIn } from '../words/readers.ts'
@@ -55,6 +55,36 @@ export function begunIn(locale: string): WorkroomSettings {
     terms: (['cloth', 'measures', 'deposit'] as const).map((id) => said(`begin.term.${id}`)),
     woolTerm: said('begin.term.wool'),
     broughtTerm: said('begin.term.brought'),
+  }
+}
+
+/**
+ * Settings whose language has changed: sentences and names that a workroom begins with, and that nobody has written anew, are
+ * said in the language that is spoken now.
+ *
+ * @param before BCP 47 locale that they were kept in
+ */
+export function saidAnew(settings: WorkroomSettings, before: string): WorkroomSettings {
+  const { locale } = settings.letterhead
+  if (languageOf(locale) === languageOf(before)) return settings
+  const [was, is] = [begunIn(before), begunIn(locale)]
+  const anew = (text: string, old: string | undefined, now: string | undefined) =>
+    text === old && now !== undefined ? now : text
+  const thread = (work: 'hand' | 'machine') => ({
+    ...settings.threadStock[work],
+    name: anew(settings.threadStock[work].name, was.threadStock[work].name, is.threadStock[work].name),
+  })
+  const { terms, woolTerm, broughtTerm, rates } = settings
+  return {
+    ...settings,
+    terms: terms.map((term) => is.terms[was.terms.indexOf(term)] ?? term),
+    ...(woolTerm === undefined ? {} : { woolTerm: anew(woolTerm, was.woolTerm, is.woolTerm) }),
+    broughtTerm: anew(broughtTerm, was.broughtTerm, is.broughtTerm),
+    threadStock: { hand: thread('hand'), machine: thread('machine') },
+    rates: {
+      ...rates,
+      tax: { ...rates.tax, name: anew(rates.tax.name, was.rates.tax.name, is.rates.tax.name) },
+    },
   }
 }
 

@@ -14,7 +14,7 @@ import { readerIn } from '../words/readers.ts'
 import { Refusal, refusingAt } from '../words/refusal.ts'
 import type { Reader } from '../words/say.ts'
 import { STITCHES, type StitchId } from '../words/stitches.ts'
-import { asBegun, begunIn } from './begin.ts'
+import { asBegun, begunIn, saidAnew } from './begin.ts'
 import { DEFAULT_SETTINGS } from './default-settings.ts'
 import { recorded } from './history.ts'
 import { type Context, request } from './request.ts'
@@ -72,13 +72,14 @@ export const settingsRequests = [
     name: 'settings.set',
     kind: 'command',
     about:
-      'Sets some of the workroom’s settings. Quotes already made keep theirs. Set for the first time with a locale, the rest begins as is usual there: currency, paper, terms.',
+      'Sets some of the workroom’s settings. Quotes already made keep theirs. Set for the first time with a locale, the rest begins as is usual there: currency, paper, terms. With another language, terms and names that still stand as they began are said in it.',
     input: z.strictObject({ revision: z.int().min(0), changes }),
     run: ({ revision, changes: asked }, context) => {
       const { db } = context.store
       const row = findWorkroom(db)
       const locale = row === undefined ? asked.letterhead?.locale : undefined
-      const settings = merged(locale === undefined ? settingsOf(context) : begunIn(locale), asked)
+      const before = locale === undefined ? settingsOf(context) : begunIn(locale)
+      const settings = saidAnew(merged(before, asked), before.letterhead.locale)
       refuseMixedCurrencies(settings)
       refuseOtherCloths(settings, context)
       if (row === undefined && revision !== 0) throw new Refusal(phrase('refusal.store.stale'), 'revision')

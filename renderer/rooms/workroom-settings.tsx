@@ -22,11 +22,11 @@ import { useDoing, useHouse, useQuery, useTell } from '../workroom.tsx'
 export function WorkroomSettings({ onKept }: { onKept: () => void }) {
   const tell = useTell()
   const { value, refused, reload } = useQuery('settings.get', {})
-  const [said, setSaid] = useState('')
+  const [told, setTold] = useState(false)
   useLedTo(ON_PAGE)
   if (value === undefined) return <Refusal sentence={refused} />
-  const kept = (what = '') => {
-    setSaid(what)
+  const kept = (form: boolean) => {
+    setTold(form)
     reload()
     onKept()
   }
@@ -35,11 +35,11 @@ export function WorkroomSettings({ onKept }: { onKept: () => void }) {
       <SettingsForm
         key={value.revision}
         {...value}
-        said={said}
-        onKept={() => kept(tell('screen.settings.kept'))}
+        said={told ? tell('screen.settings.kept') : ''}
+        onKept={() => kept(true)}
       />
       <At sheet="mark">
-        <Mark revision={value.revision} onKept={() => kept()} />
+        <Mark revision={value.revision} onKept={() => kept(false)} />
       </At>
       <At sheet="people">
         <People />

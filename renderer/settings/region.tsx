@@ -12,6 +12,9 @@ export type Tongue = { language: Language; region: string }
 const ownName = (language: Language): string =>
   new Intl.DisplayNames([language], { type: 'language' }).of(language) ?? language
 
+/** The region that each language was last left with, so that a look at the other language costs nothing. */
+const leftWith = new Map<Language, string>()
+
 type Props = Tongue & { onChange: (tongue: Tongue) => void; currency?: string }
 
 /** The language of the planner, and the region by whose manner it writes days, numbers and amounts. */
@@ -34,7 +37,9 @@ export function TongueFields({ language, region, onChange, currency }: Props) {
         value={language}
         onChange={(id) => {
           const next = id as Language
-          onChange({ language: next, region: REGIONS[next].includes(region) ? region : REGIONS[next][0]! })
+          leftWith.set(language, region)
+          const spoken = REGIONS[next].includes(region) ? region : REGIONS[next][0]!
+          onChange({ language: next, region: leftWith.get(next) ?? spoken })
         }}
         options={LANGUAGES.map((id) => ({ id, name: ownName(id) }))}
       />

@@ -58,6 +58,20 @@ describe.skipIf(!hasBrowser)(`the planner in German${withoutBrowser}`, () => {
     await page.getByRole('button', { name: 'Diese Einstellungen behalten' }).click()
     await page.getByRole('heading', { name: 'Workroom', exact: true }).waitFor()
     await expect.poll(() => page.locator('html').getAttribute('lang')).toBe('en-AT')
+    expect(await page.getByLabel(/^Terms under every quote/).inputValue()).toContain(
+      'one fitting is included',
+    )
+
+    // A look at the other language costs neither the region nor the terms.
+    await page.getByLabel('Written as in').selectOption('United Kingdom')
+    await page.getByRole('button', { name: 'Keep these settings' }).click()
+    await expect.poll(() => page.locator('html').getAttribute('lang')).toBe('en-GB')
+    await page.getByLabel('Language').selectOption('Deutsch')
+    await page.getByRole('button', { name: 'Keep these settings' }).click()
+    await page.getByRole('status').getByText('✓ Behalten.').waitFor()
+    await page.getByLabel('Sprache').selectOption('English')
+    await page.getByRole('button', { name: 'Diese Einstellungen behalten' }).click()
+    await expect.poll(() => page.locator('html').getAttribute('lang')).toBe('en-GB')
     expect(errors).toEqual([])
   })
 })

@@ -57,3 +57,34 @@ test('what a workroom would begin with is what it then begins with', async () =>
     expect(told.unit).toBe(locale === 'en-US' ? 'in' : 'cm')
   }
 })
+
+test('in another language the sentences and names nobody has written anew are said in it, and hers stay', async () => {
+  type Said = {
+    revision: number
+    settings: {
+      terms: string[]
+      woolTerm: string
+      threadStock: { hand: { name: string } }
+      rates: { tax: { name: string } }
+    }
+  }
+  const { done } = await begun('en-GB')
+  const get = () => done<Said>('settings.get')
+  const first = await get()
+  const own = 'Alterations within a year are free.'
+  const spoken = async (locale: string, more: object = {}) =>
+    done('settings.set', {
+      ...{ revision: (await get()).revision, changes: { letterhead: { locale }, ...more } },
+    })
+  await spoken('en-IE', { terms: [...first.settings.terms, own] })
+  expect((await get()).settings.terms.slice(0, -1)).toEqual(first.settings.terms)
+  await spoken('de-DE')
+  const { settings: german } = await get()
+  const fresh = (await (await begun('de-DE')).get()).settings as unknown as Said['settings']
+  expect(german.terms).toEqual([...fresh.terms, own])
+  expect(german.woolTerm).toBe(fresh.woolTerm)
+  expect(german.threadStock.hand.name).toBe(fresh.threadStock.hand.name)
+  expect(german.rates.tax.name).toBe(fresh.rates.tax.name)
+  await spoken('en-GB')
+  expect((await get()).settings.terms).toEqual([...first.settings.terms, own])
+})

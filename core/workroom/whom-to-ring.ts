@@ -23,8 +23,8 @@ const STANDS = 7
 export function whomToRing(open: readonly CommissionRow[], day: Day, context: Context) {
   const { db } = context.store
   return [...moneyDue(open, day, context), ...silent(day, context)].map(({ customerId, ...line }) => {
-    const { name, phone } = getClient(db, customerId)
-    return { ...line, customerId, customer: name, phone }
+    const { name, phone, email } = getClient(db, customerId)
+    return { ...line, customerId, customer: name, phone, email }
   })
 }
 

@@ -36,15 +36,13 @@ export function WhatToChange({ all }: { all: All }) {
 }
 
 /** Where that is changed which advice speaks of. */
-function wayOf({ code, commissionId }: Advice) {
+function wayOf({ code }: Advice) {
   switch (code) {
     case 'plan.advice.moreCloth':
     case 'plan.advice.lessCloth':
       return { words: 'times.bad.to.cloth', href: settingAt('clothMargin') } as const
     case 'plan.advice.raise':
       return { words: 'times.bad.to.rates', href: settingAt('money') } as const
-    case 'plan.advice.step':
-      return { words: 'times.bad.to.hours', href: addressOf('commissions', commissionId) } as const
     default:
       return { words: 'times.advice.to.hours', href: addressOf('workroom', 'times') } as const
   }
@@ -63,6 +61,12 @@ function Advised({ one }: { one: Advice }) {
         </span>
       )}{' '}
       <a href={href}>{tell(words)}</a>
+      {one.commissionId === undefined ? null : (
+        <>
+          {' · '}
+          <a href={addressOf('commissions', one.commissionId)}>{tell('times.bad.to.hours')}</a>
+        </>
+      )}
     </p>
   )
 }

@@ -13,14 +13,26 @@ export function Ring({ ring }: { ring: Shown['ring'] }) {
   return (
     <Lines title={tell('today.ring')} none={tell('today.ring.none')}>
       {ring.map(
-        ({ why, customerId, customer, phone, amount, day, number, commissionId, quoteId, garments }) => (
+        ({
+          why,
+          customerId,
+          customer,
+          phone,
+          email,
+          amount,
+          day,
+          number,
+          commissionId,
+          quoteId,
+          garments,
+        }) => (
           <li key={`${why} ${number}`}>
             <p>
               <a href={addressOf('clients', customerId)}>{customer}</a>{' '}
-              {phone === '' ? (
+              {phone === '' && email === '' ? (
                 <span className="quiet">{tell('today.ring.noPhone')}</span>
               ) : (
-                <strong className="number">{phone}</strong>
+                <strong className="number">{phone === '' ? email : phone}</strong>
               )}
             </p>
             <p>{tell(`today.ring.${why}`, { amount, day: { date: day } })}</p>

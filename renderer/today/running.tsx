@@ -1,6 +1,7 @@
 import { createContext, type ReactNode, useCallback, useContext, useEffect, useState } from 'react'
 import { say } from '../../core/words/say.ts'
 import type { InputOf, OutputOf } from '../../core/workroom.ts'
+import { useUndoing } from '../undo/undoing.tsx'
 import { useHouse, useQuery, useTell } from '../workroom.tsx'
 
 /** The timer that runs, on which steps and since when. */
@@ -27,7 +28,11 @@ export function TimerProvider({ children }: { children: ReactNode }) {
   const { value, reload } = useQuery('timer.get', {})
   const nameOf = useTimerName()
   const tell = useTell()
-  const [said, setSaid] = useState('')
+  const { turn } = useUndoing()
+  /** What is told, and after how many undoings: what was undone is told no more. */
+  const [told, setTold] = useState({ words: '', turn })
+  const said = told.turn === turn ? told.words : ''
+  const setSaid = useCallback((words: string) => setTold({ words, turn }), [turn])
   const timer = value?.timer ?? undefined
   useEffect(() => {
     // Another window may have stopped it meanwhile.
@@ -38,7 +43,7 @@ export function TimerProvider({ children }: { children: ReactNode }) {
       removeEventListener('focus', reload)
       removeEventListener('hashchange', forget)
     }
-  }, [reload])
+  }, [reload, setSaid])
   const runs = timer !== undefined
   useEffect(() => {
     if (!runs) return

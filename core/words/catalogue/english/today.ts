@@ -39,7 +39,7 @@ export const today = {
   'today.ring.depositBegun': 'The deposit is not paid, and the work has begun: {amount}',
   'today.ring.due': 'Due since {day} and not paid: {amount}',
   'today.ring.silent': 'No answer yet to a quote over {amount}, which stands until {day}',
-  'today.ring.noPhone': 'no telephone number is written down',
+  'today.ring.noPhone': 'neither telephone nor e-mail is written down',
   'today.empty': 'Nothing is in work yet.',
   'today.empty.how':
     'This page fills by itself. Quote a garment at the quote desk, and accept the quote when the client says yes. From then on its next step stands here, and whether it will be done in time.',

@@ -42,7 +42,7 @@ export const today: Translated<typeof english> = {
   'today.ring.depositBegun': 'Die Anzahlung fehlt, und die Arbeit hat begonnen: {amount}',
   'today.ring.due': 'Fällig seit {day} und nicht bezahlt: {amount}',
   'today.ring.silent': 'Noch keine Antwort auf ein Angebot über {amount}, gültig bis {day}',
-  'today.ring.noPhone': 'keine Telefonnummer eingetragen',
+  'today.ring.noPhone': 'weder Telefon noch E-Mail eingetragen',
   'today.empty': 'Noch ist nichts in Arbeit.',
   'today.empty.how':
     'Diese Seite füllt sich von allein. Am Angebotstisch ein Stück anbieten und das Angebot annehmen, wenn der Kunde zusagt. Von da an steht hier sein nächster Schritt, und ob es rechtzeitig fertig wird.',

@@ -128,7 +128,9 @@ function reckoning(purchase: Purchase, reader: Reader, toBuy: boolean): Block {
   }
 }
 
-/** Thread of each sort, rounded up to the metre, and which stitch sews what of this garment. */
+const toTenth = (metres: number): number => Math.round(metres * 10) / 10
+
+/** Thread of each sort to a tenth of a metre, as it is shopped for, and which stitch sews what of this garment. */
 export function threadBlocks({ estimate }: QuoteLine, reader: Reader): Block[] {
   const tell = tellerOf(reader)
   const { threads } = estimate.sewing
@@ -156,12 +158,13 @@ export function threadBlocks({ estimate }: QuoteLine, reader: Reader): Block[] {
             { heading: tell('paper.thread.column.wasted'), share: 18, align: 'right' },
             { heading: tell('paper.thread.column.metres'), share: 20, align: 'right', look: 'cellStrong' },
           ],
-          rows: threads.map(({ work, sewn, wasted, metres: all }) => ({
+          rows: threads.map(({ work, sewn, metres: all }) => ({
             cells: [
               tell(`paper.thread.${work}`),
-              metres.format(sewn),
-              metres.format(wasted),
-              String(Math.ceil(all)),
+              metres.format(toTenth(sewn)),
+              // What is left, so that the line adds up as it is printed.
+              metres.format(toTenth(all) - toTenth(sewn)),
+              metres.format(toTenth(all)),
             ],
           })),
         },

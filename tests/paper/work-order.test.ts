@@ -116,6 +116,25 @@ describe('the measures of the work order', () => {
   })
 })
 
+describe('the thread of the work order', () => {
+  it('adds up in every line as it is printed', () => {
+    const { line, ...sheet } = sheetOf()
+    for (const [sewn, all] of [
+      [34.24, 40.08],
+      [24.55, 30.4],
+      [0.04, 0.09],
+    ] as const) {
+      const threads = [{ work: 'hand' as const, sewn, wasted: all - sewn, metres: all }]
+      const sewing = { ...line.estimate.sewing, threads }
+      const made = { ...line, estimate: { ...line.estimate, sewing } }
+      const words = between({ ...sheet, line: made }, 'Thread and stitches', 'Take care')
+      const [printed, waste, total] = words.slice(words.indexOf('Hand sewing') + 1).map(Number)
+      expect(total).toBe(Math.round(all * 10) / 10)
+      expect(printed! + waste!).toBeCloseTo(total!, 9)
+    }
+  })
+})
+
 describe('the cloth of the work order', () => {
   it('is told without its selvedges only where they are not cut into pieces', () => {
     const { line, ...sheet } = sheetOf()

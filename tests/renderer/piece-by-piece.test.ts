@@ -24,7 +24,9 @@ describe.runIf(hasBrowser)(`cutting on screen${withoutBrowser}`, () => {
     await wash.getByLabel('Length, washed').fill('6 m')
     await wash.getByRole('button', { name: 'Lay it on this cloth' }).click()
     await page
-      .getByText(/^Measured after the wash: 145 cm wide, 600 cm long\. The lay takes .* to spare\.$/)
+      .getByText(
+        /^Measured after the wash: 145 cm wide, 600 cm long\. The lay takes .* to spare, after the lay and what is kept beyond its last piece\.$/,
+      )
       .waitFor()
     await pieces.locator('.tick').first().click()
     await page.getByText(/^Cut piece by piece: 1 of \d+ cut$/).waitFor()

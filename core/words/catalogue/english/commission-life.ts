@@ -21,7 +21,7 @@ export const commissionLife = {
   'life.wash.keep': 'Lay it on this cloth',
   'life.wash.again': 'Measure it again',
   'life.wash.measured': 'Measured after the wash: {width} wide, {length} long. The lay takes {lay}.',
-  'life.wash.spare': '{spare} to spare.',
+  'life.wash.spare': '{spare} to spare, after the lay and what is kept beyond its last piece.',
   'life.pieces.title': 'Cut piece by piece: {cut} of {of} cut',
   'life.pieces.of': 'Pieces of {garment}',
   'life.deliver.steps': '{open} of {steps} steps are not ticked.',

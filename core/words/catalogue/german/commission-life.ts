@@ -25,7 +25,7 @@ export const commissionLife: Translated<typeof english> = {
   'life.wash.again': 'Noch einmal messen',
   'life.wash.measured':
     'Nach der Wäsche gemessen: {width} breit, {length} lang. Der Zuschneideplan braucht {lay}.',
-  'life.wash.spare': '{spare} übrig.',
+  'life.wash.spare': '{spare} übrig, nach dem Zuschneideplan und dem Rest hinter seinem letzten Teil.',
   'life.pieces.title': 'Teil für Teil zuschneiden: {cut} von {of} geschnitten',
   'life.pieces.of': 'Teile: {garment}',
   'life.deliver.steps': '{open} von {steps} Schritten sind nicht abgehakt.',

@@ -80,10 +80,13 @@ export function choiceTables({ line, lengthChoices = [] }: GarmentSheet, reader:
     ),
     ...table(
       tell('paper.order.choices'),
-      Object.entries(choices).map(([id, value]) => [
-        capital(nameOf('choice', id, reader)),
-        strong(choiceValue(value, lengthChoices.includes(id), reader)),
-      ]),
+      // A felled seam takes allowances of its own, whatever was chosen for open ones.
+      Object.entries(choices)
+        .filter(([id]) => id !== 'seamAllowance' || choices.seamFinish !== 'felled')
+        .map(([id, value]) => [
+          capital(nameOf('choice', id, reader)),
+          strong(choiceValue(value, lengthChoices.includes(id), reader)),
+        ]),
     ),
   ]
 }

@@ -2,6 +2,7 @@ import { Button as AriaButton } from 'react-aria-components'
 import { addMoney, subtractMoney } from '../../core/words/money.ts'
 import { amountText } from '../parts/amount.ts'
 import { TextField } from '../parts/field.tsx'
+import { settingAt } from '../settings/place.ts'
 import { useHouse, useTell } from '../workroom.tsx'
 import type { Estimate } from './use-estimate.ts'
 
@@ -46,7 +47,8 @@ export function Earnings({ estimate: { price: reckoned }, price, onPrice, wrong 
           <AriaButton className="log-time" onPress={() => onPrice(amountText(floor, reader.locale))}>
             {tell('selling.floor.take', { floor })}
           </AriaButton>
-        ) : null}
+        ) : null}{' '}
+        <a href={settingAt('target')}>{tell('times.bad.to.target')}</a>
       </p>
     </div>
   )

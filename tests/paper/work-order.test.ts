@@ -116,6 +116,19 @@ describe('the measures of the work order', () => {
   })
 })
 
+describe('the choices of the work order', () => {
+  it('name the allowance of open seams only where seams lie open', () => {
+    const { line, ...sheet } = sheetOf()
+    const said = (seamFinish: string) => {
+      const choices = { ...line.estimate.draft.choices, seamFinish, seamAllowance: 12 }
+      const estimate = { ...line.estimate, draft: { ...line.estimate.draft, choices } }
+      return textsOf(workOrder({ ...sheet, line: { ...line, estimate } }))
+    }
+    expect(said('open')).toContain('Seam allowance')
+    expect(said('felled')).not.toContain('Seam allowance')
+  })
+})
+
 describe('the thread of the work order', () => {
   it('adds up in every line as it is printed', () => {
     const { line, ...sheet } = sheetOf()

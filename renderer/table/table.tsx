@@ -139,15 +139,17 @@ function AtStation({ commission, garment, at, table, name, moved, back, next, on
         ) : (
           <p className="table-over">{tell(`paper.stage.${step.stage}`)}</p>
         )}
-        <h1 id="table-heading" ref={heading} tabIndex={-1}>
-          {at.kind === 'mark'
-            ? tell('table.mark', { piece: at.piece.piece.name })
-            : at.kind === 'measure'
-              ? tell('table.measure')
-              : on.name}
-          {done ? <span className="table-is-done"> {tell('table.isDone')}</span> : null}
-        </h1>
-        {word === undefined ? null : <WordHelp word={word} />}
+        <div className="table-title">
+          <h1 id="table-heading" ref={heading} tabIndex={-1}>
+            {at.kind === 'mark'
+              ? tell('table.mark', { piece: at.piece.piece.name })
+              : at.kind === 'measure'
+                ? tell('table.measure')
+                : on.name}
+            {done ? <span className="table-is-done"> {tell('table.isDone')}</span> : null}
+          </h1>
+          {word === undefined ? null : <WordHelp word={word} />}
+        </div>
         {at.kind === 'mark' ? <Mark piece={at.piece} spread={table.spread} /> : null}
         {at.kind === 'measure' ? (
           <>

@@ -22,6 +22,17 @@ export function purchaseOf({ length }: Pick<Lay, 'length'>, cloth: Cloth, rules:
   return { layLength: length, endAllowance, squaring, testStrip, shrinkage, margin, needed, toBuy }
 }
 
+/**
+ * How much shorter the lay would have to be for the shop to cut a step less, mm; nothing where no step could be spared. All that
+ * goes with the lay on the table stays as it is, so the need grows with the lay in proportion.
+ *
+ * @param increment the shop's step, mm
+ */
+export function shorterForAStep({ needed, toBuy, shrinkage, margin }: Purchase, increment: number): number {
+  const washed = needed - shrinkage - margin
+  return toBuy <= increment ? 0 : ((needed - (toBuy - increment)) * washed) / needed
+}
+
 /** What a purchase adds up from, in the order in which it is told; the last is what the others come to. */
 export const PURCHASE_LINES = [
   'layLength',

@@ -2,9 +2,11 @@ import { memo, useMemo, useState } from 'react'
 import { chalkWriting } from '../../core/draw/chalk.ts'
 import { takenWidth } from '../../core/draw/laid.ts'
 import { drawLay } from '../../core/draw/lay.ts'
+import { shorterForAStep } from '../../core/lay/purchase.ts'
 import { printLength, roundedUp } from '../../core/words/length.ts'
+import { priceOfLength } from '../../core/words/money.ts'
 import { say } from '../../core/words/say.ts'
-import type { InputOf } from '../../core/workroom.ts'
+import type { InputOf, OutputOf } from '../../core/workroom.ts'
 import { Button } from '../parts/button.tsx'
 import { SelectField } from '../parts/field.tsx'
 import { Refusal } from '../parts/refusal.tsx'
@@ -20,14 +22,19 @@ import type { LayTable, Manner } from './use-lay.ts'
 /** The lay is drawn about this long at first, mm; each step larger or smaller changes it by a half. */
 const LAY_LENGTH = 205
 const STEP = 1.5
+/** So much of its length a search or a hand may still win, in parts of one (common practice). */
+const WITHIN_REACH = 0.05
+/** A step is worth a word where so small a part of it is lacking, in parts of one. */
+const WORTH_IT = 0.25
 const MANNERS: Manner[] = ['single', 'doubled', 'torn']
 
 /** A garment as a search for its lay wants to know it. */
 export type Asked = Omit<InputOf<'lay.best'>, 'lay' | 'seconds' | 'seed'>
-type Props = { estimate: Estimate; table: LayTable; asked: Asked }
+type Cloth = OutputOf<'cloths.list'>['cloths'][number]
+type Props = { estimate: Estimate; table: LayTable; asked: Asked; cloth: Cloth | undefined }
 
 /** The cloth on the table: how it lies, the lay to scale, a search for a shorter one, and the maker's own hand. */
-export function LayRoom({ estimate, table, asked }: Props) {
+export function LayRoom({ estimate, table, asked, cloth }: Props) {
   const tell = useTell()
   const { reader } = useHouse()
   const [byHand, setByHand] = useState(false)
@@ -84,11 +91,32 @@ export function LayRoom({ estimate, table, asked }: Props) {
             ? tell('screen.lay.shorter', { saved: printLength(saved, reader.unit, reader.locale) })
             : tell('screen.lay.noShorter')}
       </p>
+      {running !== undefined || cloth === undefined ? null : <StepLess {...{ estimate, cloth }} />}
       {found?.note === undefined ? null : <p className="refusal">{say(found.note, reader)}</p>}
       <Flaws table={table} />
       <WaysOfLaying asked={asked} />
       <OtherCloths asked={asked} manner={manner} />
     </section>
+  )
+}
+
+/** Where a lay only a little shorter would spare a step of the shop: so much, and what it would save. */
+function StepLess({ estimate: { lay, purchase, brought }, cloth }: { estimate: Estimate; cloth: Cloth }) {
+  const { reader } = useHouse()
+  const tell = useTell()
+  const { increment, priceMinor, currency } = cloth
+  const less = shorterForAStep(purchase, increment)
+  // Cloth that the client brings is not bought, and of what is paid only as far as it is used no step is.
+  if (brought !== undefined || cloth.charged !== 'bought' || less <= 0) return null
+  if (less > Math.min(WITHIN_REACH * lay.length, WORTH_IT * increment)) return null
+  return (
+    <p>
+      {tell('lay.stepLess', {
+        less: { mm: roundedUp(less, reader.unit) },
+        step: { mm: increment },
+        saved: priceOfLength({ minor: priceMinor, currency }, increment),
+      })}
+    </p>
   )
 }
 

@@ -246,7 +246,12 @@ export function Reckoning(props: ReckoningProps) {
             )}
           </>
         }
-        lay={(reckoned) => <LayRoom estimate={reckoned} table={table} asked={asked} />}
+        lay={(reckoned) => (
+          <LayRoom
+            {...{ estimate: reckoned, table, asked }}
+            cloth={cloths.find(({ id }) => id === asked.clothId)}
+          />
+        )}
       >
         <Button
           main

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { usableWidth } from '../../core/lay/cloth.ts'
-import { purchaseOf } from '../../core/lay/purchase.ts'
+import { purchaseOf, shorterForAStep } from '../../core/lay/purchase.ts'
 
 const CLOTH = {
   width: 1500,
@@ -72,6 +72,13 @@ describe('cloth to buy', () => {
           expect(needed).toBeCloseTo(layLength + endAllowance + squaring + testStrip + shrinkage + over, 6)
           expect(toBuy).toBeGreaterThanOrEqual(needed - 1e-6)
           expect(toBuy - needed).toBeLessThan(increment + 1e-6)
+          // So much shorter, and a step less is bought; a millimetre longer than that, and it is not.
+          const less = shorterForAStep(bought, increment)
+          fc.pre(less > 1e-3 && less < length - 1)
+          const cloth = { ...CLOTH, warpShrinkage: shrink, increment }
+          const buys = (shorter: number) => purchaseOf({ length: length - shorter }, cloth, rules).toBuy
+          expect(buys(less + 1e-4)).toBeLessThanOrEqual(toBuy - increment + 1e-6)
+          expect(buys(less - 1e-4)).toBeCloseTo(toBuy, 6)
           expect((needed / (1 + margin)) * (1 - shrink)).toBeCloseTo(
             length + endAllowance + squaring + testStrip,
             6,

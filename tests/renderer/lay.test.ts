@@ -1,8 +1,10 @@
 import type { Locator, Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
+import { WOMAN } from '../support/bodies.ts'
 import { hasBrowser, openPlanner, usingBrowser, withoutBrowser } from '../support/browser.ts'
 import { axeFaults } from '../support/screen-checks.ts'
 import { scratch } from '../support/store.ts'
+import { granted } from '../support/undertunic.ts'
 
 async function toTheDesk(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Look round Tenter Lane' }).click()
@@ -139,6 +141,57 @@ describe.runIf(hasBrowser)(`the lay on screen${withoutBrowser}`, () => {
     const narrow = page.getByRole('row', { name: /56 cm/ })
     await narrow.waitFor()
     await expect.poll(() => page.getByRole('row').count()).toBeGreaterThan(10)
+    expect(errors).toEqual([])
+    await close()
+  }, 60_000)
+
+  test('says how much shorter a lay must be for a step of the shop less, where it is little', async () => {
+    const planner = await openPlanner(browser(), scratch())
+    const { page, errors, close } = planner
+    await granted(planner, 'settings.set', {
+      revision: 0,
+      changes: { letterhead: { name: 'Ropewalk', locale: 'en-GB' } },
+    })
+    const { client } = await granted<{ client: { id: string } }>(planner, 'client.add', { name: 'Maud' })
+    const { measurementSet } = await granted<{ measurementSet: { id: string } }>(
+      planner,
+      'measurementSet.add',
+      {
+        ...{ clientId: client.id, measures: WOMAN },
+      },
+    )
+    const linen = {
+      name: 'Linen',
+      fibre: 'linen',
+      width: 1500,
+      pricePerMetre: { minor: 1000, currency: 'GBP' },
+    }
+    const { cloth } = await granted<{ cloth: { id: string; revision: number } }>(planner, 'cloth.add', linen)
+    const { purchase } = await granted<{ purchase: { needed: number; layLength: number } }>(
+      planner,
+      'garment.estimate',
+      {
+        ...{ construction: 'goredUndertunic', measurementSetId: measurementSet.id, clothId: cloth.id },
+      },
+    )
+    // A step that twice is bought for two centimetres more than one.
+    const increment = Math.round(purchase.needed) - 20
+    await granted(planner, 'cloth.change', {
+      id: cloth.id,
+      revision: cloth.revision,
+      cloth: { ...linen, increment },
+    })
+    await page.reload()
+    await page.evaluate(() => {
+      location.hash = '#/desk'
+    })
+    await settled(page)
+    const said = await page.getByText(/^Were the lay /).textContent()
+    const [, less, saved] = /lay (\S+) cm shorter, .* less would be bought: £(\S+)\.$/.exec(said!)!
+    // Washing, margin and all in proportion: a little less than the two centimetres that are lacking.
+    expect(Number(less)).toBeGreaterThan(1.5)
+    expect(Number(less)).toBeLessThanOrEqual(2.1)
+    expect(Number(saved)).toBeCloseTo(increment / 100, 2)
     expect(errors).toEqual([])
     await close()
   }, 60_000)

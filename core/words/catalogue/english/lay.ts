@@ -33,5 +33,6 @@ export const lay = {
     'The piece “{piece}” lies over the shoulder, so half of it would hang against the nap of this cloth. Choose a shoulder seam, or a cloth without nap.',
   'lay.tight':
     'This lay takes the whole width: the cloth must be {taken} wide between the selvedges all along, once it is washed. Where it is narrower, lay it out anew before cutting.',
+  'lay.stepLess': 'Were the lay {less} shorter, {step} of cloth less would be bought: {saved}.',
   'lay.ofGarment': '{garment}: {piece}',
 } as const

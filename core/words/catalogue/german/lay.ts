@@ -40,5 +40,6 @@ export const lay: Translated<typeof english> = {
     'Das Teil „{piece}“ liegt über der Schulter, die Hälfte davon hinge also gegen den Strich dieses Stoffs. Eine Schulternaht wählen oder einen Stoff ohne Strich.',
   'lay.tight':
     'Dieser Plan braucht die ganze Breite: Der gewaschene Stoff muss überall {taken} zwischen den Webkanten breit sein. Ist er irgendwo schmaler, vor dem Zuschneiden neu auflegen.',
+  'lay.stepLess': 'Wäre der Plan {less} kürzer, so wären {step} Stoff weniger zu kaufen: {saved}.',
   'lay.ofGarment': '{garment}: {piece}',
 }

@@ -1,7 +1,7 @@
 import { type RefObject, useLayoutEffect, useState } from 'react'
 
 /** Rows shown above and below what can be seen, so that a quick turn of the wheel meets no empty place. */
-const BEYOND = 20
+const BEYOND = 10
 /** What is shown changes by so many rows at once. */
 const STEP = 10
 
